@@ -192,7 +192,10 @@ class Reason:
 
 @dataclass(frozen=True, slots=True)
 class Claim:
-    """A statement that can be worked out; ``verdict`` is about the statement, ``asserted`` about the child."""
+    """A statement that can be worked out.
+
+    ``verdict`` is about the statement, ``asserted`` about the child.
+    """
 
     start: int
     end: int

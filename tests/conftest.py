@@ -24,7 +24,7 @@ def parse_of(pipeline: Language) -> Callable[[str], Parse]:
 
     def parse(text: str) -> Parse:
         clean = normalise_characters(text)
-        offsets = OffsetMap(clean, find_spacing_edits(clean))
+        offsets = OffsetMap(text, find_spacing_edits(clean), clean)
         return read_parse(pipeline(offsets.working), offsets)
 
     return parse

@@ -42,7 +42,7 @@ class Parse:
     Parameters
     ----------
     offsets : OffsetMap
-        The corrected text that was parsed (``working``) and the way back to the original (``text``).
+        The corrected text that was parsed (``working``) with the way back to the original.
     tokens : sequence of Token
         In order; no white-space tokens.
     breaks : sequence of int, optional

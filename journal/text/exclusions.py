@@ -45,7 +45,7 @@ def find_excluded(text: str, mode: Mode | None, inserted: Sequence[Span]) -> lis
     Returns
     -------
     list of Excluded
-        A stretch inside an adult's prompt counts as the prompt. Spans outside the text are cut to it.
+        A stretch inside an adult's prompt counts as the prompt; spans are cut to the text.
     """
     prompts = find_adult_prompts(text, mode)
     found = [Excluded(start, end, "adult_prompt") for start, end in prompts]

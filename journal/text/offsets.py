@@ -35,11 +35,13 @@ class OffsetMap:
         The text as given.
     edits : iterable of Edit
         Stretches that are read as something else; they must not overlap.
+    clean : str, optional
+        The text in plainer characters, of the same length, to be read instead of the original.
 
     Raises
     ------
     ValueError
-        If edits overlap, are empty, or lie outside the text.
+        If edits overlap, are empty, or lie outside the text; if ``clean`` has another length.
 
     Notes
     -----
@@ -50,8 +52,11 @@ class OffsetMap:
 
     __slots__ = ("_changes", "_working_starts", "original", "working")
 
-    def __init__(self, original: str, edits: Iterable[Edit] = ()) -> None:
+    def __init__(self, original: str, edits: Iterable[Edit] = (), clean: str | None = None) -> None:
         self.original = original
+        clean = original if clean is None else clean
+        if len(clean) != len(original):
+            raise ValueError("the plainer text must have the length of the original")
         pieces: list[str] = []
         # Each change: working start and end, original start and end.
         changes: list[tuple[int, int, int, int]] = []
@@ -61,14 +66,14 @@ class OffsetMap:
                 raise ValueError(f"edit {edit} overlaps another, is empty or leaves the text")
             if not edit.replacement:
                 raise ValueError(f"edit {edit} would remove text; replace it with a space")
-            pieces.append(original[at : edit.start])
+            pieces.append(clean[at : edit.start])
             length += edit.start - at
             changes.append((length, length + len(edit.replacement), edit.start, edit.end))
             pieces.append(edit.replacement)
             length += len(edit.replacement)
             at = edit.end
-        pieces.append(original[at:])
-        self.working = "".join(pieces) if changes else original
+        pieces.append(clean[at:])
+        self.working = "".join(pieces) if changes else clean
         self._changes = changes
         self._working_starts = [change[0] for change in changes]
 
