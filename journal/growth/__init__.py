@@ -1,0 +1,1 @@
+"""Statistics over scores: pure functions, each with the paper of its formula."""
