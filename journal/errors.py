@@ -75,7 +75,17 @@ class BrokenRow(InputError):
 
 
 class PlanError(JournalError):
-    """A unit plan can't be used as it is."""
+    """A unit plan can't be used as it is.
+
+    Parameters
+    ----------
+    *problems : str
+        Every problem that was found, one sentence each with its file and line.
+    """
+
+    def __init__(self, *problems: str) -> None:
+        self.problems = problems
+        super().__init__("\n".join(problems))
 
 
 class LexiconError(JournalError):

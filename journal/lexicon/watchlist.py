@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
+
+import yaml
+
+from journal.errors import LexiconError
+from journal.lexicon.patterns import compile_pattern
+from journal.resources import LEXICON
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,3 +35,40 @@ class Idea:
     patterns: tuple[str, ...]
     domain: str | None = None
     source: str = "common practice, no source"
+
+
+@lru_cache(maxsize=1)
+def load_watchlist() -> tuple[Idea, ...]:
+    """Return the general watch-list, every pattern of it checked.
+
+    Returns
+    -------
+    tuple of Idea
+        In the order of the file ``data/watchlist.yaml``.
+
+    Raises
+    ------
+    LexiconError
+        If the file is not as it should be; the message names the idea.
+    """
+    path = LEXICON / "watchlist.yaml"
+    rows = yaml.safe_load(path.read_text(encoding="utf-8"))
+    ideas = []
+    for row in rows:
+        try:
+            idea = Idea(
+                id=row["id"],
+                description=row["description"],
+                patterns=tuple(row["patterns"]),
+                domain=row["domain"],
+                source=row["source"],
+            )
+            for pattern in idea.patterns:
+                compile_pattern(pattern)
+        except (KeyError, TypeError, LexiconError) as error:
+            name = row.get("id", "without an id") if isinstance(row, dict) else row
+            raise LexiconError(f"{path.name}: the idea {name!r} can't be read: {error}") from error
+        ideas.append(idea)
+    if len({idea.id for idea in ideas}) < len(ideas):
+        raise LexiconError(f"{path.name}: two ideas have the same id; give each its own")
+    return tuple(ideas)

@@ -1,0 +1,250 @@
+"""Patterns of words that a teacher can write, for ideas to check and for flags.
+
+::
+
+    the bigger the denominator        words, in this order, in any inflection
+    (bigger|larger) denominator       one of several words or phrases
+    (the)? answer                     may be left out
+    denominator * bigger              up to 3 words between, none of them a negation
+    denominator ... fraction          up to 8 words between, none of them a negation
+    [number] [fraction] [decimal]     35 or four; 3/4 or two thirds; 0.35
+
+Little words (the, a, is, just ...) may stand between any two words of a pattern, "than" also
+matches the common slip "then", and nothing matches across the end of a sentence.
+"""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Generic, NoReturn, TypeVar
+
+from journal.errors import LexiconError
+from journal.lexicon.word_keys import WordStream, key_of, keys_of
+
+Owner = TypeVar("Owner")
+
+_LITTLE = "the a an this that these it its is was are be just really very so i of there even also"
+_GAP_STOPS = "\\.|not|never|no|nor|without|neither|nobody"
+_NUMBER_WORDS = (
+    "zero nought one two three four five six seven eight nine ten eleven twelve twenty thirty "
+    "forty fifty hundred thousand"
+)
+_PARTS = (
+    "half halves third quarter fourth fifth sixth seventh eighth ninth tenth twelfth hundredth "
+    "thousandth"
+)
+
+
+def _any_key(words: str) -> str:
+    return "|".join(sorted({re.escape(key_of(word)) for word in words.split()}))
+
+
+_BETWEEN = f"(?:(?:{_any_key(_LITTLE)}) ){{0,2}}"
+_FEW = f"(?:(?!(?:{_GAP_STOPS}) )[^ ]+ ){{0,3}}?"
+_MANY = f"(?:(?!(?:{_GAP_STOPS}) )[^ ]+ ){{0,8}}?"
+_SLOTS = {
+    "number": f"(?:-?[0-9]+(?:\\.[0-9]+)?|{_any_key(_NUMBER_WORDS)}) ",
+    "fraction": f"(?:[0-9]+/[0-9]+ |(?:(?:{_any_key(_NUMBER_WORDS)}|a) )?(?:{_any_key(_PARTS)}) )",
+    "decimal": "[0-9]*\\.[0-9]+ ",
+}
+_PIECE = re.compile(
+    r"(?P<gap>\.\.\.|…|\*)|(?P<slot>\[[^\[\]]*\])|(?P<mark>[()|?])"
+    r"|(?P<word>[0-9]+/[0-9]+|[0-9]+(?:\.[0-9]+)?|[^\W\d_]+(?:['’-][^\W\d_]+)*|[+×÷=<>%-])|(?P<space>\s+)"
+)
+_DEEPEST = 4
+
+
+class PatternError(LexiconError):
+    """A pattern can't be read; the message quotes it and says what to change."""
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """A pattern ready to be looked for.
+
+    Parameters
+    ----------
+    source : str
+        As the teacher wrote it.
+    regex : re.Pattern
+        Over the joined keys of a `WordStream`.
+    needs : tuple of frozenset of str
+        Every one must share a key with the text, else there is no match.
+    """
+
+    source: str
+    regex: re.Pattern[str]
+    needs: tuple[frozenset[str], ...]
+
+    def find(self, words: WordStream) -> list[tuple[int, int]]:
+        """Return first and one-past-last word of every match, in order."""
+        if any(need.isdisjoint(words.present) for need in self.needs):
+            return []
+        found = []
+        for match in self.regex.finditer(words.joined):
+            first = bisect_right(words.places, match.start()) - 1
+            after = bisect_right(words.places, match.end() - 1)
+            found.append((first, after))
+        return found
+
+
+class _Reader:
+    """Reads one pattern from left to right."""
+
+    def __init__(self, source: str) -> None:
+        self.source = source
+        self.pieces: list[tuple[str, str]] = []
+        at = 0
+        while at < len(source):
+            match = _PIECE.match(source, at)
+            if match is None or match.lastgroup is None:
+                self.fail(f"the sign {source[at]!r} means nothing here; write words")
+            if match.lastgroup != "space":
+                self.pieces.append((match.lastgroup, match.group()))
+            at = match.end()
+        self.at = 0
+
+    def fail(self, what: str) -> NoReturn:
+        raise PatternError(f"in the pattern “{self.source}” {what}")
+
+    def peek(self) -> tuple[str, str]:
+        return self.pieces[self.at] if self.at < len(self.pieces) else ("end", "")
+
+    def sequence(self, depth: int) -> tuple[str, list[frozenset[str]]]:
+        """Read items up to a closing bracket, a bar or the end."""
+        regex: list[str] = []
+        needs: list[frozenset[str]] = []
+        gap_before = True
+        while True:
+            kind, piece = self.peek()
+            if kind == "end" or (kind == "mark" and piece in "|)"):
+                break
+            self.at += 1
+            if kind == "gap":
+                regex.append(_FEW if piece == "*" else _MANY)
+                gap_before = True
+                continue
+            part, need = self.item(kind, piece, depth)
+            optional = self.peek() == ("mark", "?")
+            if optional:
+                self.at += 1
+                regex.append(f"(?:{'' if gap_before else _BETWEEN}{part})?")
+            else:
+                regex.append(part if gap_before else _BETWEEN + part)
+                needs.extend(need)
+                gap_before = False
+        if not any(piece not in (_FEW, _MANY) for piece in regex):
+            self.fail("there is no word to look for; write at least one")
+        return "".join(regex), needs
+
+    def item(self, kind: str, piece: str, depth: int) -> tuple[str, list[frozenset[str]]]:
+        if kind == "slot":
+            name = piece[1:-1].strip().lower()
+            if name not in _SLOTS:
+                self.fail(f"{piece} is not known; there are [number], [fraction] and [decimal]")
+            return _SLOTS[name], []
+        if piece == "(":
+            if depth == _DEEPEST:
+                self.fail("the brackets are nested too deeply")
+            return self.group(depth + 1)
+        if kind == "mark":
+            self.fail(f"{piece!r} stands where a word should be")
+        keys = keys_of(piece.lower().replace("’", "'"))
+        forms = [r"th[ae]n" if key in ("than", "then") else re.escape(key) for key in keys]
+        needs = [frozenset({key}) if key not in ("than", "then") else _THAN for key in keys]
+        return "".join(f"{form} " for form in forms), needs
+
+    def group(self, depth: int) -> tuple[str, list[frozenset[str]]]:
+        ways: list[str] = []
+        firsts: list[frozenset[str] | None] = []
+        while True:
+            regex, needs = self.sequence(depth)
+            ways.append(regex)
+            firsts.append(needs[0] if needs else None)
+            kind, piece = self.peek()
+            if kind == "end":
+                self.fail("a bracket is opened and not closed; add ')'")
+            self.at += 1
+            if piece == ")":
+                break
+        if any(first is None for first in firsts):
+            return f"(?:{'|'.join(ways)})", []
+        return f"(?:{'|'.join(ways)})", [frozenset().union(*(f for f in firsts if f))]
+
+
+_THAN = frozenset({"than", "then"})
+
+
+@lru_cache(maxsize=4096)
+def compile_pattern(source: str) -> Pattern:
+    """Make a pattern ready.
+
+    Parameters
+    ----------
+    source : str
+        A pattern in the language described at the top of this module.
+
+    Returns
+    -------
+    Pattern
+
+    Raises
+    ------
+    PatternError
+        If the pattern can't be read; the message quotes it and says what to change.
+    """
+    reader = _Reader(source)
+    if not reader.pieces:
+        raise PatternError("a pattern is empty; write the words to look for")
+    regex, needs = reader.sequence(0)
+    if reader.at < len(reader.pieces):
+        reader.fail("a bracket is closed that was never opened; add '(' or remove ')'")
+    return Pattern(source, re.compile(f"(?<= ){regex}"), tuple(needs))
+
+
+class PatternIndex(Generic[Owner]):
+    """Many patterns looked for at once.
+
+    Parameters
+    ----------
+    owned : iterable of (owner, patterns)
+        Whatever a match should be reported for, with its patterns.
+
+    Raises
+    ------
+    PatternError
+        If one of the patterns can't be read.
+    """
+
+    def __init__(self, owned: Iterable[tuple[Owner, Sequence[str]]]) -> None:
+        self._pairs = [
+            (owner, compile_pattern(source)) for owner, sources in owned for source in sources
+        ]
+        self._always: list[int] = []
+        self._by_key: dict[str, list[int]] = {}
+        counts = Counter(
+            key for _, pattern in self._pairs for need in pattern.needs for key in need
+        )
+        for number, (_, pattern) in enumerate(self._pairs):
+            if not pattern.needs:
+                self._always.append(number)
+                continue
+            # A pattern is tried only where its rarest words turn up.
+            rarest = min(pattern.needs, key=lambda need: sum(counts[key] for key in need))
+            for key in rarest:
+                self._by_key.setdefault(key, []).append(number)
+
+    def find(self, words: WordStream) -> Iterator[tuple[Owner, Pattern, int, int]]:
+        """Yield owner, pattern, first and one-past-last word of every match."""
+        numbers = set(self._always)
+        for key in words.present & self._by_key.keys():
+            numbers.update(self._by_key[key])
+        for number in sorted(numbers):
+            owner, pattern = self._pairs[number]
+            for first, after in pattern.find(words):
+                yield owner, pattern, first, after
