@@ -29,6 +29,7 @@ ARROWS: dict[str, set[str]] = {
     "growth": {"records", "errors"},
     "files": {"entries", "text", *BASE},
     "reports": {"growth", "lexicon", *BASE},
+    "evaluation": {"scoring", "lexicon.words", "text", *BASE},
 }
 # The command line and the front door may know every room.
 FREE = {"cli", "__main__", "__init__"}

@@ -1,0 +1,1 @@
+"""How well the evidence agrees with annotated text, each figure beside its baselines and size."""
