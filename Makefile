@@ -4,7 +4,7 @@ VENV := .venv
 RUN := $(VENV)/bin/python
 STAMP := $(VENV)/.installed
 
-.PHONY: demo test setup lint types check format wheel clean
+.PHONY: demo test setup lint types check format wheel clean bench evaluate
 
 demo: setup
 	$(RUN) -m journal demo
@@ -37,3 +37,9 @@ wheel: setup
 
 clean:
 	rm -rf $(VENV) build dist demo_out .pytest_cache .mypy_cache .ruff_cache
+
+bench: setup
+	$(RUN) benchmarks/speed.py
+
+evaluate: setup
+	$(RUN) -m journal evaluate --data $(DATA)

@@ -25,7 +25,7 @@ def test_without_its_edits_the_working_text_is_the_original(case: tuple[str, lis
     text, edits = case
     offsets = OffsetMap(text, edits)
     rebuilt = list(text)
-    for edit in reversed(sorted(edits)):
+    for edit in sorted(edits, reverse=True):
         rebuilt[edit.start : edit.end] = edit.replacement
     assert offsets.working == "".join(rebuilt)
 
