@@ -289,6 +289,11 @@ class Score:
     flags: tuple[Flag, ...]
     schema: Literal[1] = field(default=1)
 
+    @property
+    def has_worry(self) -> bool:
+        """Whether an adult has to read this entry before anything else is done with it."""
+        return self.not_scored_because == "worry" or any(f.kind == "worry" for f in self.flags)
+
     def to_dict(self) -> dict[str, Any]:
         """Return the record as plain dicts, lists, numbers and strings, ready for JSON.
 

@@ -17,6 +17,7 @@ ARROWS: dict[str, set[str]] = {
     "errors": set(),
     "records": set(),
     "resources": set(),
+    "levels": {"records"},
     "bulk": set(),
     "entries": {"errors", "records"},
     "text": {"records"},
@@ -27,8 +28,8 @@ ARROWS: dict[str, set[str]] = {
     "scoring": {"bulk", "entries", "text", "lexicon", "language", "evidence", "rubric", *BASE},
     "component": {"scoring"},
     "growth": {"records", "errors"},
-    "files": {"entries", "text", *BASE},
-    "reports": {"growth", "lexicon", *BASE},
+    "files": {"entries", "levels", "text", *BASE},
+    "reports": {"growth", "levels", "lexicon", *BASE},
     "evaluation": {"scoring", "lexicon.words", "text", *BASE},
 }
 # The command line and the front door may know every room.
