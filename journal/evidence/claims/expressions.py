@@ -1,0 +1,508 @@
+"""Sides of a statement: quantities and calculations in symbols and in words, worked out exactly.
+
+::
+
+    side   = operand (operator operand)*
+    operand = "(" side ")" | before operand | pair number "and" number | verb number by number
+            | number [unit | noun] [after]
+
+Symbols are worked out by BIDMAS. Words are heard left to right as well: where the two differ, the
+side has two values and nothing is decided on the difference.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from journal.evidence.claims.lexing import Lexemes
+from journal.evidence.claims.numbers import Number, Style, read_number
+from journal.evidence.claims.phrases import Phrases, load_operation_words
+from journal.lexicon.facts import Unit, load_number_words, load_units
+
+_WORDS = load_number_words()
+_UNITS = load_units()
+_BETWEEN = load_operation_words()["between"]
+_BEFORE = load_operation_words()["before"]
+_PAIR = load_operation_words()["pair"]
+_VERB = load_operation_words()["verb"]
+
+_SYMBOLS = frozenset("+-–×x*÷/")
+# Letters that are units only right after a numeral.
+_LETTER_UNITS = frozenset(("m", "g", "l", "p"))
+_AFTER = Phrases(
+    (
+        ("squared", "square"),
+        ("²", "square"),
+        ("^ 2", "square"),
+        ("cubed", "cube"),
+        ("³", "cube"),
+        ("^ 3", "cube"),
+        ("doubled", "double"),
+        ("halved", "halve"),
+    )
+)
+_WHOLES = frozenset(("a", "an", "the", "my", "your", "his", "her", "our", "their", "one"))
+_PERSONS = frozenset(
+    "people children friends kids pupils boys girls groups plates bags boxes teams rows each "
+    "of them".split()
+)
+_UNKNOWN = frozenset(("?", "_", "__", "___", "____", "□", "☐", "something"))
+_MAX_POWER = 10**6
+
+
+@dataclass(slots=True)
+class Side:
+    """One side of a statement.
+
+    Parameters
+    ----------
+    start, end : int
+        First lexeme and one past the last.
+    values : tuple of Fraction
+        What it comes to, in the base unit where there is a unit; several where it can be read in
+        several ways; none where a number is missing.
+    operation : bool
+        Whether something is worked out.
+    first : Fraction or None
+        The first number of a calculation (3 in "3 + 4").
+    unit : Unit or None
+        The unit of the last quantity.
+    style : str
+        How the answer is best written.
+    places : int
+        Decimal places, where written as a decimal.
+    noun : str or None
+        What is counted, as written ("sweets").
+    whole : str or None
+        What it is a part of ("pizza" in "half of a pizza").
+    doubt : bool
+        Whether the side may mean something else: never decided against the child.
+    division : (Fraction, Fraction) or None
+        The numbers of a plain division, for remainders.
+    words : bool
+        Whether any operation is in words.
+    spelt : bool
+        A single number in words.
+    divided : bool
+        Written "12/4".
+    """
+
+    start: int
+    end: int
+    values: tuple[Fraction, ...]
+    operation: bool = False
+    first: Fraction | None = None
+    unit: Unit | None = None
+    style: Style = "whole"
+    places: int = 0
+    noun: str | None = None
+    whole: str | None = None
+    doubt: bool = False
+    division: tuple[Fraction, Fraction] | None = None
+    words: bool = False
+    spelt: bool = False
+    divided: bool = False
+
+    @property
+    def known(self) -> bool:
+        """Whether no number is missing."""
+        return bool(self.values)
+
+
+@dataclass(slots=True)
+class _Chain:
+    """The operands and operators of a side, flat."""
+
+    operands: list[Side] = field(default_factory=list)
+    operators: list[str] = field(default_factory=list)
+    words: bool = False
+
+
+def read_side(lexemes: Lexemes, at: int) -> Side | None:
+    """Read the longest calculation or quantity that begins at a lexeme.
+
+    Parameters
+    ----------
+    lexemes : Lexemes
+        Of the working text.
+    at : int
+        Where the side must begin.
+
+    Returns
+    -------
+    Side or None
+        None where no quantity begins.
+    """
+    first = _operand(lexemes, at)
+    if first is None:
+        return None
+    chain = _Chain([first])
+    end = first.end
+    while True:
+        found = _operator(lexemes, end)
+        if found is None:
+            break
+        operator, after, symbol = found
+        operand = _operand(lexemes, after)
+        if operand is None:
+            break
+        chain.operands.append(operand)
+        chain.operators.append(operator)
+        chain.words = chain.words or not symbol
+        end = operand.end
+    if not chain.operators:
+        return first
+    return _work_out(chain, at, end)
+
+
+def _operator(lexemes: Lexemes, at: int) -> tuple[str, int, bool] | None:
+    text = lexemes.text(at)
+    if text in _SYMBOLS:
+        operation = {"+": "add", "-": "subtract", "–": "subtract", "÷": "divide", "/": "divide"}
+        return operation.get(text, "multiply"), at + 1, True
+    found = _BETWEEN.match(lexemes, at)
+    return None if found is None else (*found, False)
+
+
+def _operand(lexemes: Lexemes, at: int) -> Side | None:
+    text = lexemes.text(at)
+    if text == "(":
+        inner = read_side(lexemes, at + 1)
+        if inner is None or lexemes.text(inner.end) != ")":
+            return None
+        inner.start, inner.end = at, inner.end + 1
+        return inner
+    if text in _UNKNOWN:
+        return Side(at, at + 1, ())
+    if text in ("minus", "negative") or (text in "-–" and text and lexemes.glued(at + 1)):
+        negative = _pair_or_verb(lexemes, at) if text == "minus" else None
+        if negative is not None:
+            return negative
+        number = read_number(lexemes, at + 1)
+        if number is None:
+            return None
+        return _quantity(lexemes, at, number, sign=-1)
+    if text == "£":
+        number = read_number(lexemes, at + 1)
+        return (
+            None
+            if number is None
+            else Side(at, number.end, (number.value,), unit=_UNITS["£"], style="decimal", places=2)
+        )
+    before = _before(lexemes, at) or _pair_or_verb(lexemes, at)
+    if before is not None:
+        return before
+    if text == "the" and lexemes[at + 1].kind == "numeral":
+        number = read_number(lexemes, at + 1)
+        if number is None:
+            return None
+        side = _quantity(lexemes, at + 1, number)
+        side.start, side.doubt = at, True
+        return side
+    if text in ("a", "an", "one"):
+        unit = _UNITS.get(lexemes.text(at + 1))
+        if unit is not None and len(unit.name) > 1 and not unit.name.endswith("s"):
+            side = Side(at, at + 2, (unit.size,), unit=unit, spelt=True)
+            _more_units(lexemes, side)
+            return side
+    number = read_number(lexemes, at)
+    return None if number is None else _quantity(lexemes, at, number)
+
+
+def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
+    """Read what stands after a number: "of 12", a unit, "fives", "squared", a counted noun."""
+    value = number.value * sign
+    side = Side(
+        at,
+        number.end,
+        (value,),
+        style=number.style,
+        places=number.places,
+        spelt=number.spelt,
+        divided=number.divided,
+    )
+    end = number.end
+    text = lexemes.text(end)
+    if text == "of" and number.style in ("fraction", "percent"):
+        inner = _operand(lexemes, end + 1)
+        if inner is not None and inner.known:
+            return _scaled(side, inner, value)
+        return _part_of_whole(lexemes, side)
+    unit = _unit_at(lexemes, end, glued=lexemes.glued(end))
+    if unit is not None:
+        side.unit, side.values = unit, (value * unit.size,)
+        side.end = end + 1
+        _more_units(lexemes, side)
+        return _after(lexemes, side)
+    if lexemes.glued(end) and text in ("s", "'") and number.style == "whole":
+        side.doubt = True
+        return side
+    plural = _plural(lexemes, end)
+    if plural is not None and number.style == "whole":
+        size, after = plural
+        side.values, side.end = (value * size,), after
+        side.operation, side.first, side.words = True, value, True
+        return side
+    if text in lexemes.nouns and number.style != "percent":
+        side.noun, side.end = text, end + 1
+        return side
+    return _after(lexemes, side)
+
+
+def _plural(lexemes: Lexemes, at: int) -> tuple[Fraction, int] | None:
+    """Read "fives", "5s", "5's" as a size."""
+    word = _WORDS.get(lexemes.text(at))
+    if word is not None and word.kind == "plural":
+        return word.value, at + 1
+    if lexemes[at].kind == "numeral" and lexemes[at].text.isdigit():
+        if lexemes.glued(at + 1) and lexemes.text(at + 1) == "s":
+            return Fraction(int(lexemes.text(at))), at + 2
+        if lexemes.follows(at + 1, "'", "s") and lexemes.glued(at + 1) and lexemes.glued(at + 2):
+            return Fraction(int(lexemes.text(at))), at + 3
+    return None
+
+
+def _unit_at(lexemes: Lexemes, at: int, *, glued: bool) -> Unit | None:
+    text = lexemes.text(at)
+    unit = _UNITS.get(text)
+    if unit is None or text == "£":
+        return None
+    if text in _LETTER_UNITS and not glued and lexemes[at - 1].kind != "numeral":
+        return None
+    return unit
+
+
+def _more_units(lexemes: Lexemes, side: Side) -> None:
+    """Add "20 cm" to "1 m", "30 minutes" to "1 hour and", "a half" to "an hour and"."""
+    unit = side.unit
+    at = side.end + 1 if lexemes.text(side.end) == "and" else side.end
+    number = read_number(lexemes, at)
+    if unit is None or number is None or number.value < 0:
+        return
+    smaller = _unit_at(lexemes, number.end, glued=lexemes.glued(number.end))
+    if smaller is None:
+        if at > side.end and number.style == "fraction" and number.value < 1:
+            side.values = (side.values[0] + number.value * unit.size,)
+            side.end = number.end
+        return
+    if smaller.dimension == unit.dimension and smaller.size < unit.size:
+        side.values = (side.values[0] + number.value * smaller.size,)
+        side.end = number.end + 1
+
+
+def _after(lexemes: Lexemes, side: Side) -> Side:
+    found = _AFTER.match(lexemes, side.end)
+    if found is None:
+        return side
+    how, end = found
+    value = side.values[0]
+    if side.unit is not None or abs(value) > _MAX_POWER:
+        side.end, side.doubt = end, True
+        return side
+    side.first = value
+    side.values = ({"square": value**2, "cube": value**3, "double": 2 * value}.get(how, value / 2),)
+    side.end, side.operation, side.words = end, True, False
+    return side
+
+
+def _part_of_whole(lexemes: Lexemes, side: Side) -> Side:
+    """Read "of a pizza" after a fraction: what it is a part of."""
+    at = side.end + 1
+    if lexemes.text(at) in _WHOLES:
+        unit = _UNITS.get(lexemes.text(at + 1))
+        if unit is not None:
+            side.unit, side.values = unit, (side.values[0] * unit.size,)
+            side.end, side.operation = at + 2, True
+            return side
+        if lexemes[at + 1].kind == "word":
+            side.whole, side.end = lexemes.text(at + 1), at + 2
+    else:
+        side.doubt = True
+    return side
+
+
+def _scaled(part: Side, inner: Side, by: Fraction) -> Side:
+    values = tuple(by * value for value in inner.values)
+    return Side(
+        part.start,
+        inner.end,
+        values,
+        operation=True,
+        first=by,
+        unit=inner.unit,
+        style=inner.style,
+        places=inner.places,
+        doubt=inner.doubt,
+        words=True,
+        whole="of",
+    )
+
+
+def _before(lexemes: Lexemes, at: int) -> Side | None:
+    """Read "double 6", "half of 12", "twice as big as 3"."""
+    if lexemes.text(at) not in _BEFORE and lexemes.text(at) not in ("a", "one"):
+        return None
+    for by, end in _BEFORE.match_all(lexemes, at):
+        inner = _operand(lexemes, end)
+        if inner is not None and inner.known:
+            if inner.style == "fraction" and lexemes.text(at).startswith("hal"):
+                return None
+            return _scaled(Side(at, end, ()), inner, Fraction(by))
+    return None
+
+
+def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
+    """Read "the sum of 3 and 4", "add 3 and 4", "take 3 away from 10", "share 12 by 3"."""
+    pair = _PAIR.match(lexemes, at) if lexemes.text(at) in _PAIR else None
+    verb = _VERB.match(lexemes, at) if pair is None and lexemes.text(at) in _VERB else None
+    found = pair or verb
+    if found is None:
+        return None
+    operation, end = found
+    first = _single(lexemes, end)
+    if first is None:
+        return None
+    link = first.end
+    if lexemes.text(link) in _PERSONS or lexemes[link].text in ("sweets", "counters", "cubes"):
+        link += 1
+    if operation == "subtract" and lexemes.text(link) in ("away", "off"):
+        link += 1
+    joins = {
+        "add": ("and", "to", "with", "onto", "on"),
+        "subtract": ("from",),
+        "multiply": ("by", "and", "with"),
+        "divide": ("by", "between", "into", "among"),
+        "difference": ("and",),
+    }[operation]
+    if pair is not None:
+        joins = ("and",)
+    if operation == "divide" and lexemes.text(link) == "equally":
+        link += 1
+    if lexemes.text(link) not in joins:
+        return None
+    second = _single(lexemes, link + 1)
+    if second is None:
+        return None
+    kind = {"subtract": "from"}.get(operation, operation)
+    chain = _Chain([first, second], [kind], words=True)
+    side = _work_out(chain, at, second.end)
+    if pair is None:
+        if lexemes.text(side.end) == "together":
+            side.end += 1
+        elif lexemes.text(side.end) == "and" and read_number(lexemes, side.end + 1) is not None:
+            side.doubt = True
+    return side
+
+
+def _single(lexemes: Lexemes, at: int) -> Side | None:
+    number = read_number(lexemes, at)
+    if number is None:
+        if lexemes.text(at) == "£":
+            return _operand(lexemes, at)
+        return None
+    return _quantity(lexemes, at, number)
+
+
+_PRECEDENCE = {"multiply": 2, "divide": 2, "into": 2, "difference": 2}
+
+
+def _apply(operator: str, a: Fraction, b: Fraction) -> Fraction | None:
+    if operator == "add":
+        return a + b
+    if operator == "subtract":
+        return a - b
+    if operator == "from":
+        return b - a
+    if operator == "difference":
+        return abs(a - b)
+    if operator == "multiply":
+        return a * b
+    if operator == "into":
+        a, b = b, a
+    return a / b if b else None
+
+
+def _work_out(chain: _Chain, start: int, end: int) -> Side:
+    operands = chain.operands
+    first = operands[0]
+    unit, doubt = _common_unit(chain)
+    side = Side(start, end, (), operation=True, first=first.values[0] if first.known else None)
+    side.words = chain.words or any(operand.words for operand in operands)
+    side.doubt = doubt or any(operand.doubt or operand.whole for operand in operands[:-1])
+    side.doubt = side.doubt or operands[-1].doubt
+    side.unit = unit
+    side.noun = first.noun
+    side.style = _style(operands)
+    side.places = max(operand.places for operand in operands)
+    if all(operand.known for operand in operands):
+        side.values = _readings(chain, in_words=side.words)
+        scaled = any(operand.whole == "of" for operand in operands)
+        if scaled and len(operands) > 1:
+            # "half of 6 + 4": half of 6, or half of the sum?
+            side.doubt = True
+    if len(operands) == 2 and chain.operators == ["divide"] and side.known:
+        side.division = (operands[0].values[0], operands[1].values[0])
+    if len(operands) == 2 and chain.operators[0] in ("add", "from"):
+        # "3/4 is 1 more than 2/4" counts quarters.
+        styles = {operand.style for operand in operands}
+        if chain.words and "fraction" in styles and "whole" in styles:
+            side.doubt = True
+    return side
+
+
+def _common_unit(chain: _Chain) -> tuple[Unit | None, bool]:
+    units = [operand.unit for operand in chain.operands]
+    known = [unit for unit in units if unit is not None]
+    if not known:
+        return None, False
+    same = len({unit.dimension for unit in known}) == 1
+    additive = all(operator in ("add", "subtract", "from") for operator in chain.operators)
+    if additive:
+        return known[-1], not same or len(known) < len(units)
+    # A length times a number is a length; a length times a length is left to the teacher.
+    return known[0], len(known) > 1
+
+
+def _style(operands: list[Side]) -> Style:
+    styles = {operand.style for operand in operands}
+    for style in ("decimal", "fraction", "percent"):
+        if style in styles:
+            return style  # type: ignore[return-value]
+    return "whole"
+
+
+def _readings(chain: _Chain, *, in_words: bool) -> tuple[Fraction, ...]:
+    values = [operand.values[0] for operand in chain.operands]
+    readings = [_by_precedence(values, chain.operators)]
+    if in_words and len(values) > 2:
+        readings.append(_left_to_right(values, chain.operators))
+    for place, operand in enumerate(chain.operands):
+        for other in operand.values[1:]:
+            varied = [*values[:place], other, *values[place + 1 :]]
+            readings.append(_by_precedence(varied, chain.operators))
+    found = dict.fromkeys(reading for reading in readings if reading is not None)
+    return tuple(found)
+
+
+def _by_precedence(values: list[Fraction], operators: list[str]) -> Fraction | None:
+    numbers, pending = [values[0]], []
+    for operator, value in zip(operators, values[1:], strict=True):
+        if operator in _PRECEDENCE:
+            result = _apply(operator, numbers[-1], value)
+            if result is None:
+                return None
+            numbers[-1] = result
+        else:
+            numbers.append(value)
+            pending.append(operator)
+    return _left_to_right(numbers, pending)
+
+
+def _left_to_right(values: list[Fraction], operators: list[str]) -> Fraction | None:
+    total: Fraction | None = values[0]
+    for operator, value in zip(operators, values[1:], strict=True):
+        if total is None:
+            return None
+        total = _apply(operator, total, value)
+    return total

@@ -1,0 +1,102 @@
+"""The working text cut into numerals, words and signs, as arithmetic needs them."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+LexemeKind: TypeAlias = Literal["numeral", "word", "sign", "barrier"]
+
+# A barrier is a number that is no quantity: a time of day, a date, a version.
+_LEXEME = re.compile(
+    r"""
+    (?P<barrier>\d+:\d+(?::\d+)*|\d+/\d+/\d+|\d+-\d+-\d{4}|\d+\.\d+\.\d+(?:\.\d+)*)
+  | (?P<numeral>\d{1,3}(?:,\d{3})+(?!\d)(?:\.\d+)?|\d{1,3}(?:[ ]000)+(?!\d)|\d+(?:\.\d+)?|\.\d+
+      |[½¼¾⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅒])
+  | (?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)
+  | (?P<sign>[^\s\w]|_+)
+    """,
+    re.VERBOSE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Lexeme:
+    """A numeral, a word, a sign, or a number that is no quantity (2:30, 3/4/2024).
+
+    ``text`` is lower case; ``start`` and ``end`` are indices into the working text, end exclusive.
+    """
+
+    kind: LexemeKind
+    text: str
+    start: int
+    end: int
+
+
+END = Lexeme("sign", "", -1, -1)
+"""Stands before the first lexeme and after the last."""
+
+
+class Lexemes:
+    """The lexemes of a text, with safe access on both sides.
+
+    ``nouns`` holds the lower-case plural nouns that may be counted ("sweets").
+    """
+
+    __slots__ = ("items", "nouns", "texts")
+
+    def __init__(self, items: list[Lexeme], nouns: frozenset[str] = frozenset()) -> None:
+        self.items = items
+        self.nouns = nouns
+        self.texts = [item.text for item in items]
+
+    def __len__(self) -> int:
+        return len(self.items)
+
+    def __getitem__(self, index: int) -> Lexeme:
+        return self.items[index] if 0 <= index < len(self.items) else END
+
+    def text(self, index: int) -> str:
+        """Return the lower-case text of a lexeme, empty outside the text."""
+        return self.texts[index] if 0 <= index < len(self.texts) else ""
+
+    def glued(self, index: int) -> bool:
+        """Say whether no space stands between a lexeme and the one before."""
+        return 0 < index < len(self.items) and (
+            self.items[index].start == self.items[index - 1].end
+        )
+
+    def follows(self, index: int, *words: str) -> bool:
+        """Say whether these words stand at ``index``, one after the other."""
+        return tuple(self.texts[index : index + len(words)]) == words
+
+
+def read_lexemes(working: str, nouns: frozenset[str] = frozenset()) -> Lexemes:
+    """Cut a text into lexemes.
+
+    Parameters
+    ----------
+    working : str
+        The corrected text.
+    nouns : frozenset of str
+        Plural nouns of the text that may be counted.
+
+    Returns
+    -------
+    Lexemes
+        White space is left out. "7x8" is three lexemes, "1,000" and "0.5" are one.
+    """
+    items = []
+    for found in _LEXEME.finditer(working.lower() if working.isascii() else _lower(working)):
+        kind = found.lastgroup
+        items.append(Lexeme(kind, found.group(), *found.span()))  # type: ignore[arg-type]
+    return Lexemes(items, nouns)
+
+
+def _lower(text: str) -> str:
+    """Lower-case a text without changing its length (a capital I with a dot would)."""
+    lowered = text.lower()
+    if len(lowered) == len(text):
+        return lowered
+    return "".join(c.lower() if len(c.lower()) == 1 else c for c in text)
