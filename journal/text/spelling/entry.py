@@ -1,0 +1,213 @@
+"""One entry read from left to right: unknown words first, then real words in their neighbours."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from journal.records import Spelling, SpellingKind
+from journal.text.confusions import Confusions
+from journal.text.spelling.reading import LONGEST, Reading
+from journal.text.spelling.tokens import STOP, Piece
+
+_SURE_OF_A_NAME = 0.7
+_COMMON_ZIPF = 4.0
+_JOIN_ZIPF = 3.4
+_LEAST_ENGLISH = 0.5
+
+
+@dataclass(frozen=True, slots=True)
+class WordKnowledge:
+    """What the speller knows of words; see `journal.text.spelling.Speller`."""
+
+    words: Mapping[str, float]
+    likelier: Mapping[str, float]
+    today: frozenset[str]
+    readings: Mapping[str, str]
+    joins: Mapping[str, str]
+    join_starts: frozenset[str]
+    confusions: Confusions
+    read: Callable[[str], Reading | None]
+
+    def knows(self, word: str) -> bool:
+        """Say whether a lower-case word, its possessive or the parts of its hyphens are known."""
+        if word in self.words or word in self.today:
+            return True
+        if word.endswith("'s"):
+            return self.knows(word[:-2])
+        if "-" in word:
+            parts = word.split("-")
+            return all(part in self.words for part in parts)
+        return False
+
+
+class EntryReading:
+    """The corrections of one entry, found piece by piece."""
+
+    def __init__(
+        self, pieces: list[Piece], clean: str, original: str, knowledge: WordKnowledge
+    ) -> None:
+        self._pieces = pieces
+        self._clean = clean
+        self._original = original
+        self._know = knowledge
+        self._found: dict[int, Spelling] = {}
+        self._swallowed: set[int] = set()
+        self._shouting = _is_shouting(pieces)
+
+    def find(self) -> list[Spelling]:
+        """Return the corrections in order; none if most of the words are not English."""
+        words = english = 0
+        know = self._know
+        for i, piece in enumerate(self._pieces):
+            if not piece.is_word:
+                words += piece.surface.isalpha()
+                continue
+            if i in self._swallowed:
+                continue
+            words += 1
+            lower = piece.lower
+            if lower in know.join_starts and self._join_known(i):
+                english += 1
+            elif lower in know.readings:
+                english += 1
+                self._read_fixed(i, know.readings[lower])
+            elif know.knows(lower):
+                english += 1
+            elif len(lower) <= LONGEST:
+                english += self._read_unknown(i)
+        if words > 2 and english < _LEAST_ENGLISH * words:
+            return []
+        self._read_real_words()
+        return [self._found[i] for i in sorted(self._found)]
+
+    def _read_fixed(self, i: int, read_as: str) -> None:
+        piece = self._pieces[i]
+        if "'" in read_as and read_as.replace("'", "") == piece.lower:
+            why = f"'{read_as}' without its apostrophe"
+        else:
+            why = f"a child's spelling of '{read_as}'"
+        self._add(i, i, read_as, "non_word", why)
+
+    def _join_known(self, i: int) -> bool:
+        if not self._followed(i):
+            return False
+        pair = f"{self._pieces[i].lower} {self._pieces[i + 1].lower}"
+        read_as = self._know.joins.get(pair)
+        if read_as is None:
+            return False
+        self._add(i, i + 1, read_as, "split", f"the two parts make one word, '{read_as}'")
+        return True
+
+    def _followed(self, i: int) -> bool:
+        """Say whether one word follows another after a single space."""
+        if i + 1 >= len(self._pieces):
+            return False
+        piece, after = self._pieces[i], self._pieces[i + 1]
+        return after.is_word and piece.is_word and self._clean[piece.end : after.start] == " "
+
+    def _join_unknown(self, i: int) -> bool:
+        pieces, know = self._pieces, self._know
+        for first in (i - 1, i):
+            if first < 0 or not self._followed(first) or first in self._found:
+                continue
+            if first in self._swallowed:
+                continue
+            whole = pieces[first].lower + pieces[first + 1].lower
+            likely = know.words.get(whole, 0.0) + know.likelier.get(whole, 0.0)
+            if likely < _JOIN_ZIPF and whole not in know.today:
+                continue
+            self._add(first, first + 1, whole, "split", f"the two parts make one word, '{whole}'")
+            return True
+        return False
+
+    def _read_unknown(self, i: int) -> float:
+        """Correct one unknown word if it can be; return how English it looks, from 0 to 1."""
+        piece = self._pieces[i]
+        lower = piece.lower
+        if len(lower) < 2 or (piece.surface.isupper() and not self._shouting):
+            return 0.5
+        if self._join_unknown(i):
+            return 1.0
+        ending = ""
+        if lower.endswith("'s"):
+            lower, ending = lower[:-2], "'s"
+        letters = lower.replace("-", "").replace("'", "")
+        if len(letters) < 2:
+            return 0.5
+        if letters in self._know.words and letters != lower:
+            self._add(i, i, letters + ending, "non_word", f"'{letters}', written as one word")
+            return 1.0
+        reading = self._know.read(letters)
+        if reading is None:
+            return 0.0
+        is_name = piece.surface[0].isupper() and not piece.opens and not self._shouting
+        if is_name and not self._sure_of(reading):
+            return 0.5
+        self._add(i, i, reading.read_as + ending, reading.kind, self._why(reading))
+        return 1.0 if reading.cost < 0.8 or reading.read_as in self._know.likelier else 0.4
+
+    def _sure_of(self, reading: Reading) -> bool:
+        word = reading.read_as
+        if reading.cost > _SURE_OF_A_NAME:
+            return False
+        return word in self._know.likelier or self._know.words.get(word, 0.0) >= _COMMON_ZIPF
+
+    def _why(self, reading: Reading) -> str:
+        word = reading.read_as
+        if reading.kind == "join":
+            return f"two words written as one, '{word}'"
+        likeness = f"sounds like '{word}'" if reading.by_sound else f"a slip away from '{word}'"
+        if word in self._know.today:
+            return f"{likeness}, a word of today's lesson"
+        return likeness
+
+    def _read_real_words(self) -> None:
+        words: list[str] = []
+        indices: list[int] = []
+        for i, piece in enumerate(self._pieces):
+            if i in self._swallowed:
+                continue
+            spelling = self._found.get(i)
+            read = [piece.lower] if spelling is None else spelling.read_as.lower().split()
+            words.extend(read)
+            indices.extend([i] * len(read))
+        confusions = self._know.confusions
+        for at, word in enumerate(words):
+            i = indices[at]
+            if word not in confusions or i in self._found or not self._pieces[i].is_word:
+                continue
+            decided = confusions.find_reading(words, at)
+            if decided is None:
+                continue
+            read_as, (first, last) = decided
+            quoted = self._quote(indices[first], indices[last])
+            self._add(i, i, read_as, "real_word", f"read as '{read_as}' because of '{quoted}'")
+            words[at] = read_as
+
+    def _quote(self, first: int, last: int) -> str:
+        # A sentence's end is no word to quote.
+        while first < last and self._pieces[first].lower == STOP:
+            first += 1
+        while last > first and self._pieces[last].lower == STOP:
+            last -= 1
+        return self._original[self._pieces[first].start : self._pieces[last].end]
+
+    def _add(self, first: int, last: int, read_as: str, kind: SpellingKind, why: str) -> None:
+        start, end = self._pieces[first].start, self._pieces[last].end
+        surface = self._original[start:end]
+        self._found[first] = Spelling(start, end, surface, _cased(read_as, surface), kind, why)
+        self._swallowed.update(range(first + 1, last + 1))
+
+
+def _cased(read_as: str, surface: str) -> str:
+    if len(surface) > 1 and surface.isupper():
+        return read_as.upper()
+    if surface[0].isupper() or read_as == "i" or read_as.startswith("i'"):
+        return read_as[0].upper() + read_as[1:]
+    return read_as
+
+
+def _is_shouting(pieces: list[Piece]) -> bool:
+    words = [piece.surface for piece in pieces if piece.is_word and len(piece.surface) > 1]
+    return len(words) > 2 and sum(word.isupper() for word in words) > 0.7 * len(words)
