@@ -1,0 +1,91 @@
+"""Checks written out, counter-examples, and where a claim stops (A3a, A4b, rule R16)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.reasons.drafts import Draft
+from journal.evidence.reasons.propositions import WORDS, Page, Proposition
+
+_NEGATED_GENERAL = (
+    "not always",
+    "n't always",
+    "not true that",
+    "n't true that",
+    "not every",
+    "not all",
+    "n't work for all",
+    "n't work for every",
+    "not work for",
+    "n't work for",
+    "isnt always",
+    "doesnt always",
+    "wrong that",
+    "false that",
+)
+
+
+def find_checks(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
+    """Return a draft for each check that is written out; "I checked" alone is none.
+
+    A reason already found that is the written-out part of a check takes the role instead.
+    """
+    found: list[Draft] = []
+    for k, said in enumerate(page.propositions):
+        words = _words(page, said)
+        if words.isdisjoint(WORDS["checking"]) or said.learned:
+            continue
+        for j in range(k, min(k + 3, len(page.propositions))):
+            if _is_written_out(page, page.propositions[j]):
+                draft = _draft_at(drafts, j)
+                if draft is None:
+                    found.append(Draft((j, j + 1), (k - 1, k) if k else None, role="check"))
+                else:
+                    draft.role, draft.ground = "check", "mathematical"
+                break
+    return found
+
+
+def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
+    """Return counter-examples to a general claim, and the limits of one."""
+    found: list[Draft] = []
+    for k, said in enumerate(page.propositions):
+        text = page.parse.surface(said.clause.first, said.clause.after).lower().replace("’", "'")
+        text = text.replace(" n't", "n't")
+        if not any(phrase in text for phrase in _NEGATED_GENERAL):
+            continue
+        cases = [
+            j
+            for j in range(k + 1, min(k + 5, len(page.propositions)))
+            if _is_case(page, page.propositions[j])
+        ]
+        for j in cases:
+            role = "counter_example" if j == cases[-1] else "limit"
+            draft = _draft_at(drafts, j)
+            if draft is None:
+                found.append(Draft((j, j + 1), (k, k + 1), role=role))  # type: ignore[arg-type]
+            else:
+                draft.role = role  # type: ignore[assignment]
+                draft.ground = "mathematical"
+    return found
+
+
+def _draft_at(drafts: Sequence[Draft], j: int) -> Draft | None:
+    return next((d for d in drafts if d.reason[0] <= j < d.reason[1]), None)
+
+
+def _words(page: Page, said: Proposition) -> set[str]:
+    return {t.lower for t in page.parse.tokens[said.clause.first : said.clause.after]}
+
+
+def _is_written_out(page: Page, said: Proposition) -> bool:
+    tokens = page.parse.tokens[said.clause.first : said.clause.after]
+    numbers = sum(any(map(str.isdigit, t.text)) or t.pos == "NUM" for t in tokens)
+    return numbers >= 2
+
+
+def _is_case(page: Page, said: Proposition) -> bool:
+    if said.learned or said.feeling or not said.mathematical:
+        return False
+    tokens = page.parse.tokens[said.clause.first : said.clause.after]
+    return any(any(map(str.isdigit, t.text)) or t.pos == "NUM" for t in tokens) or said.generic

@@ -1,0 +1,94 @@
+"""Whether a statement reaches beyond the cases that were worked (question A4, rule R18)."""
+
+from __future__ import annotations
+
+from journal.language.parse import Parse, Token
+from journal.lexicon.reasoning_words import load_reasoning_words
+
+_WORDS = load_reasoning_words()
+_CLASS = _WORDS["class_noun"]
+_NARROW = frozenset("of the my our its their these those four three two five six both".split())
+_WHATEVER = (
+    "no matter",
+    "however many",
+    "however long",
+    "however big",
+    "doesn't matter",
+    "does not matter",
+    "dosen't matter",
+    "works for",
+    "work for",
+    "works with",
+    "work with",
+    "the rule is",
+    "in general",
+    "for every",
+    "for any",
+    "for all",
+)
+
+
+def is_general(parse: Parse, first: int, after: int) -> bool:
+    """Say whether ``tokens[first:after]`` claim something of an open class.
+
+    Parameters
+    ----------
+    parse : Parse
+        The entry.
+    first, after : int
+        First token and one past the last.
+
+    Returns
+    -------
+    bool
+        True for any, all, always, never, every over a class of mathematical things, for a letter
+        that stands for a number, for "it works for ..." and for "if you ..." without given
+        numbers.
+    """
+    tokens = parse.tokens[first:after]
+    words = [token.lower for token in tokens]
+    joined = " ".join(words).replace(" n't", "n't")
+    if any(phrase in joined for phrase in _WHATEVER):
+        return True
+    for i, token in enumerate(tokens):
+        if token.lower in _WORDS["general"] and _is_open(tokens, i):
+            return True
+        if _is_letter(tokens, i):
+            return True
+    return _is_about_a_class(tokens, words)
+
+
+def _is_open(tokens: list[Token], i: int) -> bool:
+    word = tokens[i].lower
+    if word in ("all", "each", "every", "any"):
+        following = tokens[i + 1] if i + 1 < len(tokens) else None
+        if following is None or following.lower in _NARROW or following.pos in ("NUM", "VERB"):
+            return False
+        ahead = tokens[i + 1 : i + 4]
+        return any(t.lower in _CLASS or t.lemma in _CLASS for t in ahead) and word != "each"
+    return word in ("always", "never", "whenever", "whatever", "whichever", "anything")
+
+
+def _is_letter(tokens: list[Token], i: int) -> bool:
+    text = tokens[i].text
+    if len(text) == 2 and text[0].isdigit() and text[1] == "n":
+        return True
+    return text == "n" or (
+        text in ("x", "y", "a", "b") and i + 1 < len(tokens) and tokens[i + 1].text in ("=", "+")
+    )
+
+
+def _is_about_a_class(tokens: list[Token], words: list[str]) -> bool:
+    """ "odd add odd is even", "even numbers can be halved", "if you add two odd numbers"."""
+    if any(any(map(str.isdigit, word)) for word in words):
+        return False
+    if "you" in words and not {"if", "when"}.isdisjoint(words):
+        return any(word in _CLASS for word in words)
+    return (
+        bool(words)
+        and words[0] in ("odd", "even", "odds", "evens", "two", "a")
+        and any(
+            word in ("add", "plus", "times", "+", "x", "odds", "evens", "and") for word in words[:4]
+        )
+        and any(word in ("odd", "even") for word in words)
+    )

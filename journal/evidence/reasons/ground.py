@@ -1,0 +1,59 @@
+"""What a reason stands on: mathematics, a procedure, the claim itself, or nothing mathematical."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.reasons.propositions import Proposition
+from journal.records import Ground
+
+
+def check_ground(reason: Sequence[Proposition], claim: Sequence[Proposition]) -> Ground:
+    """Say what a reason stands on.
+
+    Parameters
+    ----------
+    reason : sequence of Proposition
+        What is given as the reason; not empty.
+    claim : sequence of Proposition
+        What it is given for; empty where the claim is not written.
+
+    Returns
+    -------
+    Ground
+        Rule R1: a feeling, somebody's word or a guess is no ground. Rule R13: steps told are a
+        ground where working in numbers or names is joined to a result, and only a procedure where
+        one step is given for another.
+    """
+    sound = [said for said in reason if not (said.feeling or said.vouched or said.bare)]
+    if not any(said.mathematical and _says_something(said) for said in sound):
+        return "not_mathematical"
+    if claim and _repeats(sound, claim):
+        return "circular"
+    if any(said.feeling and not said.mathematical for said in claim):
+        return "not_mathematical"
+    if all(said.told for said in sound):
+        return (
+            "procedural"
+            if claim and not any(is_result(said) for said in claim)
+            else ("mathematical" if any(len(said.content) > 1 for said in sound) else "procedural")
+        )
+    return "mathematical"
+
+
+def is_result(said: Proposition) -> bool:
+    """Say whether a clause states what came out, not what was done."""
+    return not said.told or said.calculation or said.judges
+
+
+def _says_something(said: Proposition) -> bool:
+    """ "because the hall" joins nothing; "because same denominators" does."""
+    return said.clause.predicate or said.structure > 0
+
+
+def _repeats(reason: Sequence[Proposition], claim: Sequence[Proposition]) -> bool:
+    given: frozenset[str] = frozenset().union(*(said.content for said in reason))
+    claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
+    if all(said.calculation for said in reason):
+        return False
+    return bool(given) and given <= claimed

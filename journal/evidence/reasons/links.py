@@ -1,0 +1,118 @@
+"""The second step of an argument: a stated property, definition or fact that settles the reason."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.reasons.drafts import Draft, said_in
+from journal.evidence.reasons.generality import is_general
+from journal.evidence.reasons.propositions import Page, Proposition
+
+
+def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
+    """Return a draft for each link, and give chained drafts the role of one.
+
+    Parameters
+    ----------
+    page : Page
+        The entry.
+    drafts : sequence of Draft
+        The reasons found so far, in order; those that prove to be links are changed.
+
+    Returns
+    -------
+    list of Draft
+        The links found inside or beside the reasons, to be added to them.
+    """
+    links = []
+    grounded = [draft for draft in drafts if draft.ground == "mathematical"]
+    for number, draft in enumerate(grounded):
+        _chain(page, draft, grounded[:number])
+        inside = _split(page, draft)
+        beside = inside or _find_beside(page, draft, grounded)
+        if beside is not None:
+            links.append(beside)
+        elif _is_whole_argument(page, draft):
+            draft.role = "link"
+    return links
+
+
+def is_link(said: Proposition, before: Sequence[Proposition]) -> bool:
+    """Say whether a clause carries an argument a step further than those before it.
+
+    A bare calculation, a step told, a repetition and one more feature of the same shape do not.
+    """
+    if not said.clause.predicate or not said.mathematical or said.calculation:
+        return False
+    if said.told or said.learned or said.feeling or said.vouched or said.bare:
+        return False
+    if not said.structure and not said.generic:
+        return False
+    if any(said.content <= earlier.content for earlier in before):
+        return False
+    features = [earlier for earlier in before if earlier.lists_parts]
+    return not (said.lists_parts and features and not said.generic)
+
+
+def _chain(page: Page, draft: Draft, earlier: Sequence[Draft]) -> None:
+    """Join "X because Y so Z" and "Y so Z so W" where the later step is a link."""
+    for before in reversed(earlier):
+        carried = said_in(page, before.reason) + said_in(page, before.claim)
+        if draft.reason == before.reason and draft.claim is not None:
+            steps = said_in(page, draft.claim)
+        elif before.claim == draft.reason:
+            steps, carried = said_in(page, draft.reason), said_in(page, before.reason)
+        elif draft.claim == before.reason or draft.reason[0] == before.reason[1]:
+            steps = said_in(page, draft.reason)
+        else:
+            continue
+        draft.supports = before
+        if any(is_link(step, carried) for step in steps):
+            draft.role = "link"
+        return
+
+
+def _split(page: Page, draft: Draft) -> Draft | None:
+    """Cut a link off the end of a reason of several clauses."""
+    first, end = draft.reason
+    claim = said_in(page, draft.claim)
+    for j in range(first + 1, end):
+        said = page.propositions[j]
+        if is_link(said, [*page.propositions[first:j], *claim]):
+            draft.reason = first, j
+            return Draft((j, end), draft.claim, draft.marker, "link", supports=draft)
+    return None
+
+
+def _find_beside(page: Page, draft: Draft, drafts: Sequence[Draft]) -> Draft | None:
+    """Find a general fact in the sentence after an argument, or in the one before it."""
+    ends = [draft.reason[1]] + ([draft.claim[1]] if draft.claim else [])
+    starts = [draft.reason[0]] + ([draft.claim[0]] if draft.claim else [])
+    own = said_in(page, draft.reason) + said_in(page, draft.claim)
+    spoken: frozenset[str] = frozenset().union(*(said.content for said in own))
+    for j in (max(ends), min(starts) - 1):
+        if not 0 <= j < len(page.propositions):
+            continue
+        said = page.propositions[j]
+        taken = any(d.reason[0] <= j < d.reason[1] for d in drafts)
+        if taken or not said.generic or not is_link(said, own):
+            continue
+        if not said.content.isdisjoint(spoken):
+            return Draft((j, j + 1), draft.claim, None, "link", supports=draft)
+    return None
+
+
+def _is_whole_argument(page: Page, draft: Draft) -> bool:
+    """A general claim may rest on one clause that itself holds why it is so."""
+    reason, claim = said_in(page, draft.reason), said_in(page, draft.claim)
+    if not any(is_general(page.parse, said.clause.first, said.clause.after) for said in claim):
+        return False
+    claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
+    return any(
+        said.structure >= 2
+        and not said.told
+        and not said.calculation
+        and not said.lists_parts
+        and len(said.content - claimed) >= 2
+        for said in reason
+    )

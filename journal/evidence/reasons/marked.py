@@ -1,0 +1,84 @@
+"""Reasons that a connective joins to their claim."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.reasons.drafts import Draft, said_in
+from journal.evidence.reasons.ground import check_ground
+from journal.evidence.reasons.propositions import Page
+from journal.evidence.reasons.stretches import claim_before, reach_back, reach_forward
+from journal.records import Marker
+
+CAUSAL = ("reason", "result")
+JOINING = ("reasoning", "no_mathematics", "narrative")
+
+
+def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
+    """Return a draft for each marker of reason or result that joins two things.
+
+    Parameters
+    ----------
+    page : Page
+        The entry.
+    markers : sequence of Marker
+        As `find_markers` gives them.
+
+    Returns
+    -------
+    list of Draft
+        In the order of the markers.
+    """
+    opened: dict[int, tuple[int, str]] = {}
+    for number, marker in enumerate(markers):
+        if marker.function in CAUSAL and marker.reading in JOINING:
+            _, after = page.parse.tokens_in(marker.start, marker.end)
+            k = page.clause_at(after)
+            if k is not None:
+                opened[k] = number, marker.function
+    joined = frozenset(opened)
+    drafts = []
+    for k, (number, function) in sorted(opened.items()):
+        if function == "reason":
+            draft = _join_reason(page, k, joined)
+        else:
+            draft = _join_result(page, k, joined)
+        if draft is not None and not _crosses(page, draft):
+            draft.marker = number
+            draft.ground = check_ground(said_in(page, draft.reason), said_in(page, draft.claim))
+            drafts.append(draft)
+    return drafts
+
+
+def _join_reason(page: Page, k: int, joined: frozenset[int]) -> Draft:
+    end = reach_forward(page, k, joined)
+    said = page.propositions[k]
+    if not said.clause.opens_sentence:
+        return Draft((k, end), claim_before(page, k))
+    # "Because it ends in 8 it is even."
+    after = page.propositions[end] if end < len(page.propositions) else None
+    if after is not None and not after.clause.opens_sentence and end not in joined:
+        return Draft((k, end), (end, end + 1))
+    for main in range(k + 1, end):
+        if page.propositions[main].clause.joint == ",":
+            return Draft((k, main), (main, main + 1))
+    return Draft((k, end), claim_before(page, k) if k else None)
+
+
+def _join_result(page: Page, k: int, joined: frozenset[int]) -> Draft | None:
+    if k == 0:
+        return None
+    # "So" at the start of a sentence draws on the sentence before.
+    first = reach_back(page, k - 1, joined)
+    while first < k - 1 and page.propositions[first].told:
+        first += 1
+    return Draft((first, k), (k, k + 1))
+
+
+def _crosses(page: Page, draft: Draft) -> bool:
+    spans = [draft.reason] + ([draft.claim] if draft.claim else [])
+    first = min(a for a, _ in spans)
+    last = max(b for _, b in spans) - 1
+    return page.parse.crosses_break(
+        page.propositions[first].clause.first, page.propositions[last].clause.after
+    )

@@ -1,0 +1,270 @@
+"""What each clause says: a step told, a calculation, a judgement, a property, a feeling."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass
+
+from journal.evidence.clauses import Clause, find_clauses, has_predicate
+from journal.evidence.mathematics import Mathematics
+from journal.language.parse import Parse, Token
+from journal.lexicon.reasoning_words import load_reasoning_words
+
+WORDS = load_reasoning_words()
+
+_PERSON = frozenset(("i", "we", "me", "us"))
+_STATES = frozenset(
+    "be have know need can could would must see think do should will may might want mean".split()
+)
+_BE_OR_HAVE = frozenset(("be", "have", "'s", "s", "its", "got"))
+_PARTS = frozenset(
+    "side sides corner corners angle angles edge edges face faces vertex vertices point points "
+    "line lines".split()
+)
+_EMPTY = frozenset(
+    "be have do get make go know think number answer one thing it this that they there can so "
+    "because say see use would will could really just also very all then work".split()
+)
+_SAME = {
+    "small": "big",
+    "smaller": "big",
+    "bigger": "big",
+    "little": "big",
+    "large": "big",
+    "great": "big",
+    "low": "big",
+    "high": "big",
+    "few": "many",
+    "less": "many",
+    "more": "many",
+    "short": "long",
+    "tall": "long",
+    "equivalent": "same",
+    "equal": "same",
+    "identical": "same",
+}
+_CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
+_OPERATORS = frozenset("+-−×÷x*/<>")
+
+
+@dataclass(frozen=True, slots=True)
+class Proposition:
+    """One clause with what its words say about it.
+
+    Parameters
+    ----------
+    clause : Clause
+        Where it stands.
+    core : int
+        First token of what is said, after "I think" or "I knew that".
+    verb : int or None
+        The token that carries it.
+    learned, told, feeling, vouched, bare : bool
+        "I learned ..."; a step told; a feeling; somebody else's word; a guess or a bare knowing.
+    mathematical, calculation, judges, generic, lists_parts : bool
+        Speaks of mathematics; only numbers and signs; says what something is or how it compares;
+        about any such thing, in the present; names the parts of a shape.
+    structure : int
+        How many words state a property or a structure.
+    content : frozenset of str
+        What it speaks of, opposites and near words taken together.
+    """
+
+    clause: Clause
+    core: int
+    verb: int | None
+    learned: bool
+    told: bool
+    feeling: bool
+    vouched: bool
+    bare: bool
+    mathematical: bool
+    calculation: bool
+    judges: bool
+    generic: bool
+    lists_parts: bool
+    structure: int
+    content: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """An entry as the finders of reasons see it: the parse and what its clauses say."""
+
+    parse: Parse
+    mathematics: Mathematics
+    propositions: list[Proposition]
+
+    def clause_at(self, token: int) -> int | None:
+        """Return the position of the first clause at or after a token, None past the end."""
+        for k, said in enumerate(self.propositions):
+            if said.clause.after > token:
+                return k
+        return None
+
+
+def read_page(parse: Parse, mathematics: Mathematics, joints: Collection[int] = ()) -> Page:
+    """Say of every clause of an entry what it says."""
+    page = Page(parse, mathematics, [])
+    before: Proposition | None = None
+    for clause in find_clauses(parse, joints):
+        before = _read_clause(parse, mathematics, clause, before)
+        page.propositions.append(before)
+    return page
+
+
+def _read_clause(
+    parse: Parse, mathematics: Mathematics, clause: Clause, before: Proposition | None
+) -> Proposition:
+    tokens = parse.tokens
+    core, opener = _find_core(tokens, clause)
+    verb = next((i for i in range(core, clause.after) if has_predicate(tokens, i)), None)
+    words = [token.lower for token in tokens[clause.first : clause.after]]
+    present = frozenset(words)
+    subject = tokens[core:verb] if verb is not None else ()
+    told = _is_told(tokens, core, verb, clause, before)
+    structure = len(present & WORDS["structure"])
+    return Proposition(
+        clause=clause,
+        core=core,
+        verb=verb,
+        learned=opener in ("learn", "revise", "practise"),
+        told=told,
+        feeling=_is_feeling(tokens, clause, present),
+        vouched=_is_vouched(present),
+        bare=_is_bare(tokens, clause, present),
+        mathematical=mathematics.any_in(clause.first, clause.after) or structure > 0,
+        calculation=_is_calculation(words),
+        judges=verb is not None and _judges(tokens, verb, clause.after),
+        generic=verb is not None and _is_generic(subject, tokens[verb]),
+        lists_parts=not present.isdisjoint(_PARTS)
+        and (verb is None or tokens[verb].lemma in _BE_OR_HAVE or tokens[verb].lower == "its"),
+        structure=structure,
+        content=_content(tokens, core, clause.after),
+    )
+
+
+def _find_core(tokens: Sequence[Token], clause: Clause) -> tuple[int, str | None]:
+    """Step over "I think", "I knew that", "we can see", "I learned"."""
+    i = clause.first
+    while i < clause.after and tokens[i].pos in ("ADV", "INTJ", "CCONJ", "PUNCT"):
+        i += 1
+    if i == clause.after or tokens[i].lower not in ("i", "we", "you"):
+        return clause.first, None
+    for j in range(i + 1, min(i + 4, clause.after)):
+        if tokens[j].lemma in WORDS["opens_clause"] or tokens[j].lower in WORDS["opens_clause"]:
+            rest = range(j + 1, clause.after)
+            if any(has_predicate(tokens, k) for k in rest):
+                that = j + 1 < clause.after and tokens[j + 1].lower in ("that", "this")
+                starts = j + 2 if that and j + 2 < clause.after else j + 1
+                return starts, tokens[j].lemma
+            return clause.first, tokens[j].lemma
+    return clause.first, None
+
+
+def _is_told(
+    tokens: Sequence[Token],
+    core: int,
+    verb: int | None,
+    clause: Clause,
+    before: Proposition | None,
+) -> bool:
+    if verb is None:
+        return False
+    subject = {token.lower for token in tokens[core:verb]}
+    lemma = tokens[verb].lemma
+    if not subject.isdisjoint(_PERSON):
+        return lemma not in _STATES
+    if tokens[verb].tag not in ("VBD", "VB", "VBP") or lemma in _STATES:
+        return False
+    if any(token.pos in ("NOUN", "PRON", "NUM", "PROPN", "DET") for token in tokens[core:verb]):
+        return False
+    # "and got 24": the doer stands in the clause before; "counted in 5s" has none.
+    return before.told if before is not None and "and" in clause.joints else True
+
+
+def _is_feeling(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
+    for word in present & WORDS["feeling"]:
+        if word not in ("like", "likes", "love", "good", "best", "hard", "fast", "quick"):
+            return True
+        for i in range(clause.first, clause.after):
+            token = tokens[i]
+            if token.lower != word:
+                continue
+            if token.pos == "VERB" or (token.pos == "ADJ" and word != "like"):
+                return True
+            if word == "like" and i and tokens[i - 1].lower in ("i", "we", "really", "n't"):
+                return True
+    return False
+
+
+def _is_vouched(present: frozenset[str]) -> bool:
+    if present.isdisjoint(WORDS["telling"]):
+        return False
+    return not present.isdisjoint(WORDS["people"]) or not present.isdisjoint(("he", "she", "they"))
+
+
+def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
+    """ "I guessed", "I just know it", "I did it in my head", "I worked it out"."""
+    if present.isdisjoint(("i", "we")) or present.isdisjoint(WORDS["bare_knowing"]):
+        return False
+    return all(
+        token.pos not in ("NOUN", "NUM", "PROPN", "SYM")
+        or token.lower in ("head", "answer", "answers", "brain", "maths", "math", "i", "way")
+        for token in tokens[clause.first : clause.after]
+    )
+
+
+def _is_calculation(words: Sequence[str]) -> bool:
+    numbers = False
+    for word in words:
+        if any(map(str.isdigit, word)):
+            if (
+                any(map(str.isalpha, word))
+                and not word.endswith(("cm", "m", "km", "g", "kg", "ml", "l", "p", "mm"))
+                and "x" not in word
+            ):
+                return False
+            numbers = True
+        elif word not in WORDS["calculation"] and word.isalpha():
+            return False
+    return numbers
+
+
+def _judges(tokens: Sequence[Token], verb: int, after: int) -> bool:
+    for i in range(verb, after):
+        token = tokens[i]
+        if token.lower in WORDS["judgement"] or "=" in token.text:
+            return True
+        if token.lemma in WORDS["judgement"] and token.pos in ("NOUN", "ADJ"):
+            return True
+    return False
+
+
+def _is_generic(subject: Sequence[Token], verb: Token) -> bool:
+    if verb.tag in ("VBD", "VBN"):
+        return False
+    if not subject:
+        return False
+    words = [token.lower for token in subject]
+    if words[0] in ("a", "an", "any", "every", "each", "all") or "you" in words:
+        return True
+    nouns = [token for token in subject if token.pos in ("NOUN", "VERB", "PROPN")]
+    if not nouns:
+        return False
+    determined = words[0] in ("the", "this", "that", "these", "those", "my", "our", "both")
+    plural = nouns[-1].tag in ("NNS", "NNPS") and not any(t.pos == "NUM" for t in subject)
+    return not determined and (plural or nouns[0].tag == "VBG" or words[0].endswith("ing"))
+
+
+def _content(tokens: Sequence[Token], first: int, after: int) -> frozenset[str]:
+    found = set()
+    for token in tokens[first:after]:
+        if token.pos in _CONTENT or any(map(str.isdigit, token.text)) or token.lower in _SAME:
+            if token.pos in ("PUNCT",):
+                continue
+            lemma = token.lemma.lower()
+            lemma = _SAME.get(token.lower, _SAME.get(lemma, lemma))
+            if lemma not in _EMPTY and (lemma[0].isalnum() or lemma in _OPERATORS):
+                found.add(lemma)
+    return frozenset(found)

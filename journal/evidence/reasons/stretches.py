@@ -1,0 +1,62 @@
+"""How far a reason and its claim reach on either side of "because" and "so"."""
+
+from __future__ import annotations
+
+from journal.evidence.reasons.propositions import Page, Proposition
+
+RESULT_JOINTS = frozenset("so therefore hence thus means mean shows that why which".split()) - {
+    "which"
+}
+CAUSE_JOINTS = frozenset("because cos coz cuz since as".split())
+_ENDING_JOINTS = frozenset("then but after before".split())
+
+
+def reach_forward(page: Page, k: int, joined: frozenset[int]) -> int:
+    """Return one past the last clause of the reason that begins at clause ``k``.
+
+    ``joined`` holds the clauses that a marker of reason or result opens.
+    """
+    end = k + 1
+    while end < len(page.propositions):
+        said = page.propositions[end]
+        if end in joined or said.clause.opens_sentence or _turns_away(said):
+            break
+        if not said.clause.joints and _is_claim_of_initial(page, k, end):
+            break
+        end += 1
+    return end
+
+
+def reach_back(page: Page, k: int, joined: frozenset[int]) -> int:
+    """Return the first clause of what stands before clause ``k`` in its sentence."""
+    first = k
+    while first > 0:
+        said = page.propositions[first]
+        if said.clause.opens_sentence or first in joined:
+            break
+        first -= 1
+    return first
+
+
+def claim_before(page: Page, k: int) -> tuple[int, int]:
+    """Return the clause before ``k`` with the "when" or "if" that belongs to it."""
+    first = k - 1
+    while first > 0 and not page.propositions[first].clause.opens_sentence:
+        before = page.propositions[first - 1].clause
+        if before.joint not in ("when", "if", "whenever"):
+            break
+        first -= 1
+    return first, k
+
+
+def _turns_away(said: Proposition) -> bool:
+    """ "... and then I tidied up" ends a reason; so does a feeling."""
+    if said.clause.joint in ("then",) or "then" in said.clause.joints:
+        return said.told
+    return said.learned or said.vouched or (said.told and said.clause.joint in ("and", ",", ""))
+
+
+def _is_claim_of_initial(page: Page, k: int, end: int) -> bool:
+    """ "because it ends in 8 it is even": what follows is the claim."""
+    opens = page.propositions[k].clause.opens_sentence
+    return opens and page.propositions[end].judges

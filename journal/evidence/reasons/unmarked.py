@@ -1,0 +1,139 @@
+"""Reasons that no connective joins (rule R2)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.reasons.drafts import Draft, said_in
+from journal.evidence.reasons.ground import check_ground
+from journal.evidence.reasons.propositions import Page, Proposition
+
+_PROPERTY = frozenset(
+    "have end fit cover share divide go add leave need cut match make double halve split stay "
+    "be look land touch reach come".split()
+)
+_SAME_OBJECT = frozenset("it they both each there these those its neither none all".split())
+_HOW_I_KNOW = ("how i know", "how i knew", "why", "how you know", "how we know")
+
+
+def find_unmarked(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
+    """Return a draft for each claim with a property of the same thing beside it.
+
+    Parameters
+    ----------
+    page : Page
+        The entry.
+    drafts : sequence of Draft
+        The reasons already found; clauses in them are not read again.
+
+    Returns
+    -------
+    list of Draft
+        In order.
+    """
+    taken = _taken(drafts)
+    found = []
+    k = 0
+    while k < len(page.propositions):
+        if k not in taken:
+            draft = _explained_by_next(page, k, taken) or _known_by_last(page, k, taken)
+            if draft is not None:
+                draft.ground = check_ground(said_in(page, draft.reason), said_in(page, draft.claim))
+                if draft.ground == "mathematical" and not _crosses(page, draft):
+                    found.append(draft)
+                    k = max(draft.reason[1], k + 1)
+                    continue
+        k += 1
+    return found
+
+
+def _taken(drafts: Sequence[Draft]) -> set[int]:
+    taken: set[int] = set()
+    for draft in drafts:
+        taken.update(range(*draft.reason))
+        if draft.claim:
+            taken.update(range(*draft.claim))
+    return taken
+
+
+def _explained_by_next(page: Page, k: int, taken: set[int]) -> Draft | None:
+    claim = page.propositions[k]
+    if not is_claim(claim):
+        return None
+    if tail := _tail(page, k):
+        return tail
+    j = k + 1
+    while j < len(page.propositions) and page.propositions[j].told and j < k + 2:
+        j += 1
+    if j >= len(page.propositions) or j in taken:
+        return None
+    reason = page.propositions[j]
+    if not _is_property(page, reason, claim):
+        return None
+    end = j + 1
+    while (
+        end < len(page.propositions)
+        and end not in taken
+        and not page.propositions[end].clause.opens_sentence
+        and not page.propositions[end].told
+        and not page.propositions[end].learned
+    ):
+        end += 1
+    return Draft((j, end), (k, k + 1))
+
+
+def _known_by_last(page: Page, k: int, taken: set[int]) -> Draft | None:
+    """ "They both end in 0. That's how I know.\""""
+    said = page.propositions[k]
+    words = page.parse.surface(said.clause.first, said.clause.after).lower().replace("’", "'")
+    if k == 0 or k - 1 in taken or not words.startswith(("that's", "that is", "thats", "this is")):
+        return None
+    if not any(phrase in words for phrase in _HOW_I_KNOW):
+        return None
+    return Draft((k - 1, k), (k, k + 1))
+
+
+def _tail(page: Page, k: int) -> Draft | None:
+    """ "Two quarters fit on one half, same length": a property with no verb after a claim."""
+    return None
+
+
+def is_claim(said: Proposition) -> bool:
+    """Say whether a clause judges something, so that a property beside it can be its reason."""
+    return (
+        said.judges
+        and said.mathematical
+        and not said.told
+        and not said.learned
+        and not said.feeling
+        and not said.lists_parts
+    )
+
+
+def _is_property(page: Page, said: Proposition, claim: Proposition) -> bool:
+    if said.verb is None or not said.mathematical or said.learned or said.feeling or said.told:
+        return False
+    if said.vouched or said.bare or said.content <= claim.content:
+        return False
+    tokens = page.parse.tokens
+    if tokens[said.verb].lemma not in _PROPERTY and "=" not in tokens[said.verb].text:
+        return False
+    if ":" in said.clause.joints:
+        return True
+    subject = [token.lower for token in tokens[said.core : said.verb]]
+    if tokens[said.core].lower in ("its", "it's"):
+        return True
+    shares = not said.content.isdisjoint(claim.content)
+    if said.calculation and not claim.calculation:
+        return shares
+    if not _SAME_OBJECT.isdisjoint(subject):
+        return True
+    return shares or (bool(subject) and subject[0] in ("the", "you") and said.structure > 0)
+
+
+def _crosses(page: Page, draft: Draft) -> bool:
+    first = min(draft.reason[0], draft.claim[0] if draft.claim else draft.reason[0])
+    last = max(draft.reason[1], draft.claim[1] if draft.claim else 0) - 1
+    return page.parse.crosses_break(
+        page.propositions[first].clause.first, page.propositions[last].clause.after
+    )

@@ -1,0 +1,148 @@
+"""Strand A, reasoning: the decision questions A1 to A4b, and the rules for hard cases.
+
+Each question takes the evidence and returns a `Step`: its answer, the words that decided and why.
+The rules have the numbers of the written rubric.
+"""
+
+from __future__ import annotations
+
+from journal.evidence.evidence import Evidence
+from journal.evidence.reasons.generality import is_general
+from journal.records import Claim, Flag, Reason, Span, Step
+
+LINKING = ("link", "check", "counter_example")
+
+
+def ask_a1(evidence: Evidence) -> Step:
+    """A1: is any mathematical object, action or idea named beyond the topic alone?"""
+    spans = _named_mathematics(evidence)
+    if not spans:
+        return Step("A1", False, False, (), "no mathematical object, action or idea is named")
+    if r18_is_topic_alone(evidence):
+        why = f"only the topic is named: {_quote(evidence, spans[0])}"
+        return Step("A1", False, True, spans[:1], why)
+    return Step("A1", True, False, spans, f"names mathematics: {_quote(evidence, *spans[:3])}")
+
+
+def ask_a2(evidence: Evidence) -> Step:
+    """A2: is there a statement of why or how it follows, tied to the mathematics?"""
+    grounds = [reason for reason in evidence.reasons if reason.ground == "mathematical"]
+    if grounds:
+        first = grounds[0]
+        spans = (first.reason,) if first.claim is None else (first.claim, first.reason)
+        return Step("A2", True, False, spans, f"a reason: {_quote(evidence, first.reason)}")
+    if evidence.reasons:
+        weak = evidence.reasons[0]
+        why = f"{_quote(evidence, weak.reason)} is no reason: {_WEAK[weak.ground]}"
+        return Step("A2", False, weak.ground == "procedural", (weak.reason,), why)
+    return Step("A2", False, False, (), "tells what was done or is so, not why")
+
+
+def ask_a3a(evidence: Evidence) -> Step:
+    """A3a: is there a link that settles the reason, a check, or a counter-example?"""
+    for reason in evidence.reasons:
+        if reason.ground == "mathematical" and reason.role in LINKING:
+            why = f"{_ROLES[reason.role]}: {_quote(evidence, reason.reason)}"
+            return Step("A3a", True, False, (reason.reason,), why)
+    joined = [reason for reason in evidence.reasons if reason.ground == "mathematical"]
+    why = f"one reason, nothing says why it settles it: {_quote(evidence, joined[0].reason)}"
+    return Step("A3a", False, len(joined) > 1, (joined[0].reason,), why)
+
+
+def ask_a3b(evidence: Evidence) -> Step:
+    """A3b: is the central mathematical claim right?"""
+    claim = central_claim(evidence)
+    idea = r17_idea_to_check(evidence)
+    if claim is not None and claim.verdict == "false":
+        span = (claim.start, claim.end)
+        return Step("A3b", False, False, (span,), f"{_quote(evidence, span)} is worth a check")
+    if idea is not None:
+        span = (idea.start, idea.end)
+        return Step("A3b", None, True, (span,), f"an idea to check: {_quote(evidence, span)}")
+    if claim is None or claim.verdict == "undecided":
+        return Step("A3b", None, False, (), "truth not checked")
+    span = (claim.start, claim.end)
+    return Step("A3b", True, False, (span,), f"{_quote(evidence, span)} is right")
+
+
+def ask_a4a(evidence: Evidence) -> Step:
+    """A4a: is anything claimed beyond the cases that were worked?"""
+    general = general_statements(evidence)
+    if not general:
+        return Step("A4a", False, False, (), "stays with the cases that were worked")
+    return Step("A4a", True, False, general, f"claims it generally: {_quote(evidence, general[0])}")
+
+
+def ask_a4b(evidence: Evidence) -> Step:
+    """A4b: does structure, argument, a set of cases or a limit support the general claim?"""
+    support = [
+        reason
+        for reason in evidence.reasons
+        if reason.ground == "mathematical" and reason.role in ("link", "limit")
+    ]
+    if not support:
+        return Step("A4b", False, True, (), "the general claim rests on a case, not on structure")
+    span = support[-1].reason
+    return Step("A4b", True, False, (span,), f"supported: {_quote(evidence, span)}")
+
+
+def central_claim(evidence: Evidence) -> Claim | None:
+    """R17: the claim that answers the prompt, else the one the first reason supports."""
+    return next((claim for claim in evidence.claims if claim.central), None)
+
+
+def r17_idea_to_check(evidence: Evidence) -> Flag | None:
+    """R17: where its truth can't be settled, an idea on the watch-list holds the level at 2."""
+    return next((flag for flag in evidence.flags if flag.kind == "idea_to_check"), None)
+
+
+def r18_is_topic_alone(evidence: Evidence) -> bool:
+    """R18: "we did fractions" names the topic and nothing else."""
+    kinds = evidence.mathematics.kinds
+    named = [i for i, kind in enumerate(kinds) if kind is not None]
+    if any(kinds[i] not in ("term",) for i in named) or len(named) > 2:
+        return False
+    tokens = evidence.parse.tokens
+    verbs = {t.lemma for t in tokens if t.pos in ("VERB", "AUX")}
+    return verbs <= _TOPIC_VERBS
+
+
+def general_statements(evidence: Evidence) -> tuple[Span, ...]:
+    """Return the general statements that stand as claims, not as the reasons of others."""
+    parse = evidence.parse
+    found = []
+    for reason in evidence.reasons:
+        if reason.claim is not None:
+            first, after = parse.tokens_in(*reason.claim)
+            if is_general(parse, first, after):
+                found.append(reason.claim)
+    return tuple(found)
+
+
+_TOPIC_VERBS = frozenset(
+    "do learn be like love enjoy hate find study revise look have today work start finish think "
+    "feel".split()
+)
+_WEAK = {
+    "procedural": "it tells a step",
+    "circular": "it says the claim again",
+    "not_mathematical": "it gives nothing mathematical",
+}
+_ROLES = {
+    "link": "says why the reason settles it",
+    "check": "a check, written out",
+    "counter_example": "a case that goes against it",
+}
+
+
+def _named_mathematics(evidence: Evidence) -> tuple[Span, ...]:
+    parse, kinds = evidence.parse, evidence.mathematics.kinds
+    return tuple(
+        (token.start, token.end)
+        for token, kind in zip(parse.tokens, kinds, strict=True)
+        if kind is not None
+    )
+
+
+def _quote(evidence: Evidence, *spans: Span) -> str:
+    return ", ".join(f"“{evidence.parse.text[start:end]}”" for start, end in spans)
