@@ -1,0 +1,179 @@
+"""Markers of a condition: if, when, unless, once, and 'then' after them."""
+
+from __future__ import annotations
+
+from journal.evidence.markers.joining import first_verb, is_feeling, is_said, subject
+from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
+from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, WORDS
+
+_WHETHER = WORDS["condition.whether"]
+_PAST = WORDS["condition.past"]
+
+
+def read_if(view: View, at: Occurrence) -> Judgement:
+    """Tell a condition about mathematics from whether."""
+    before = view.word(at.first - 1)
+    if before in _WHETHER or (
+        before in ("it", "me", "him", "her", "us", "them")
+        and view.word(at.first - 2) in _WHETHER | {"asked", "ask", "told"}
+    ):
+        return Judgement("look_alike", f"'{before} if' means whether")
+    if before == "as":
+        return Judgement("look_alike", "'as if' likens, it sets no condition")
+    return judge_condition(view, at)
+
+
+def judge_condition(view: View, at: Occurrence) -> Judgement:
+    """Judge what a condition joins: the clause after it to the one that follows or precedes."""
+    case = view.following(at.after)
+    said = view.quote(*case)
+    name = f"'{at.label}'"
+    if case[0] >= case[1]:
+        return Judgement("look_alike", f"nothing follows {name}")
+    outcome = _outcome(view, at, case)
+    if view.maths(case) and not _is_personal(view, case):
+        return Judgement("reasoning", f"{name} sets the condition: {said}")
+    if (
+        view.maths(outcome)
+        and not is_feeling(view, outcome)
+        and not _is_personal(view, case)
+        and (
+            subject(view, case) not in PEOPLE
+            or (
+                view.word(case[0]) in ("i", "we")
+                and not _is_personal(view, outcome)
+                and view.maths(outcome, "quantity", "relation")
+            )
+        )
+    ):
+        return Judgement("reasoning", f"{name} sets the condition: {said}")
+    return Judgement("no_mathematics", f"{name} sets a condition, not about mathematics: {said}")
+
+
+def _outcome(view: View, at: Occurrence, case: Stretch) -> Stretch:
+    before = view.before(at.first)
+    opens = at.first == 0 or view.word(at.first - 1) in STOPS or before[0] >= before[1]
+    later = case[1]
+    if opens or view.word(later) in (",", "then") or view.word(later) in SUBJECTS:
+        return view.following(later + (view.word(later) in (",", "then")))
+    return before
+
+
+def _is_personal(view: View, stretch: Stretch) -> bool:
+    return is_feeling(view, stretch) or is_said(view, stretch) or _is_stuck(view, stretch)
+
+
+def _is_stuck(view: View, stretch: Stretch) -> bool:
+    return view.has(stretch, frozenset(("stuck", "time", "finish", "finished", "help")))
+
+
+def read_when(view: View, at: Occurrence) -> Judgement:
+    """Tell a general condition from a moment that is told."""
+    case = view.following(at.after)
+    said = view.quote(*case)
+    name = f"'{at.label}'"
+    before = view.word(at.first - 1)
+    if case[0] >= case[1]:
+        return Judgement("look_alike", f"nothing follows {name}")
+    if view.word(at.after) == "to" or (
+        before in ("know", "knew", "remember", "time", "day", "is", "tell")
+        and at.first
+        and not view.maths(case)
+    ):
+        return Judgement("look_alike", f"{name} asks or tells which time: {said}")
+    verb = first_verb(view, case)
+    if (
+        (verb is not None and _is_past(view, verb))
+        or is_feeling(view, case)
+        or _is_stuck(view, case)
+    ):
+        return Judgement("narrative", f"{name} tells the moment: {said}")
+    judgement = judge_condition(view, at)
+    if judgement.reading == "no_mathematics":
+        return Judgement("narrative", f"{name} tells the time: {said}")
+    return judgement
+
+
+def _is_past(view: View, verb: int) -> bool:
+    return view.tags[verb] == "VBD" or view.words[verb] in _PAST
+
+
+def read_unless(view: View, at: Occurrence) -> Judgement:
+    """Ask whether the condition stands between two pieces of mathematics."""
+    return judge_condition(view, at)
+
+
+def read_otherwise(view: View, at: Occurrence) -> Judgement:
+    """Ask whether it says what would go wrong in the mathematics."""
+    right = view.following(at.after)
+    left = view.before(at.first)
+    said = view.quote(*right)
+    if (
+        right[0] < right[1]
+        and not is_feeling(view, right)
+        and (view.maths(right) or (view.maths(left) and subject(view, right) not in PEOPLE))
+    ):
+        return Judgement("reasoning", f"'{at.label}' says what would follow: {said}")
+    return Judgement("no_mathematics", f"'{at.label}' joins nothing mathematical: {said}")
+
+
+def read_once(view: View, at: Occurrence) -> Judgement:
+    """Tell a condition from a moment, and from one time."""
+    case = view.following(at.after)
+    before = view.word(at.first - 1)
+    if before in ("at", "only", "than", "just", "all", "it", "more") or (
+        view.word(at.after) in ("a", "again", "upon", "more", "and", "or") or case[0] >= case[1]
+    ):
+        return Judgement("look_alike", "'once' counts one time")
+    verb = first_verb(view, case)
+    if (
+        verb is None
+        or verb - at.after > 5
+        or (view.word(at.after) not in SUBJECTS and view.tag(at.after) not in ("DT", "PRP$", "NNS"))
+    ):
+        return Judgement("look_alike", "'once' counts one time")
+    if _is_past(view, verb) or not view.maths(case):
+        return Judgement("narrative", f"'once' tells the time: {view.quote(*case)}")
+    return judge_condition(view, at)
+
+
+def read_then(view: View, at: Occurrence) -> Judgement:
+    """Tell the end of a condition from the next step."""
+    if view.word(at.first - 1) in ("by", "until", "till", "since", "back", "now", "from", "just"):
+        return Judgement("look_alike", "'then' names a time")
+    if not view.word(at.after):
+        return Judgement("look_alike", "nothing follows 'then'")
+    opener = _opener(view, at.first)
+    right = view.following(at.after)
+    if opener is not None:
+        word, place = opener
+        case = (place + 1, at.first)
+        if (
+            (view.maths(case) or view.maths(right))
+            and not is_feeling(view, right)
+            and not _is_personal(view, case)
+            and (word == "if" or not _any_past(view, case))
+        ):
+            return Judgement("reasoning", f"'then' says what follows: {view.quote(*right)}")
+        if word == "if":
+            return Judgement("no_mathematics", f"'then' says what follows: {view.quote(*right)}")
+    return Judgement("narrative", f"'then' takes the next step: {view.quote(*right)}")
+
+
+def _opener(view: View, i: int) -> tuple[str, int] | None:
+    """Find the 'if' or 'when' that 'then' answers, in the same sentence and not far back."""
+    if view.word(i - 1) == "and":
+        return None
+    for at in range(i - 1, max(-1, i - 22), -1):
+        word = view.words[at]
+        if word in STOPS or word in ("then", "so", "because", "but"):
+            return None
+        if word in ("if", "when", "whenever"):
+            if view.word(at - 1) in _WHETHER:
+                return None
+            return ("if" if word == "if" else "when"), at
+    return None
+
+
+def _any_past(view: View, stretch: Stretch) -> bool:
+    return any(view.tags[i] == "VBD" for i in range(*stretch))

@@ -1,0 +1,36 @@
+"""Markers inside stretches that are not the child's own words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.markers.view import Judgement, Occurrence, View
+from journal.evidence.setting import Setting
+from journal.language.parse import Parse
+from journal.records import Span
+
+
+def find_copied(parse: Parse, setting: Setting) -> list[Span]:
+    """Return the stretches put in by a tap or copied from prompt, starters or word bank."""
+    spans = [(part.start, part.end) for part in setting.excluded]
+    if setting.prompt or setting.sentence_starters or setting.word_bank:
+        from journal.evidence.echo import find_echoes
+
+        spans += find_echoes(parse, setting)
+    return sorted(spans)
+
+
+def read_copied(
+    view: View, at: Occurrence, judgement: Judgement, copied: Sequence[Span]
+) -> Judgement:
+    """Read a marker in a copied stretch as an echo, unless the child goes on in own words."""
+    start, end = view.parse.span(at.first, at.after)
+    for a, b in copied:
+        if a <= start and end <= b:
+            rest = view.following(view.parse.tokens_in(a, b)[1])
+            own = rest[1] - rest[0] > 1 and view.maths(rest)
+            if own and judgement.reading == "reasoning":
+                return judgement
+            quote = view.parse.text[a:b].strip()
+            return Judgement("echo", f"'{at.label}' stands in words that were given: '{quote}'")
+    return judgement

@@ -1,0 +1,100 @@
+"""Words talked about, strings of keywords, and copied stretches."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.markers.view import Judgement, Occurrence, View
+from journal.evidence.markers.words import STOPS, WORDS
+
+_QUOTES = frozenset(['"', "'", "“", "”", "‘", "’", "`", "``", "''"])
+_BETWEEN = frozenset([",", "and", "or", "the", "word", "words", "/", "-", "&", "+"]) | _QUOTES
+_AFTER_A_WORD = WORDS["mention.after_a_word"]
+_STRING = 3
+
+
+def read_mentions(view: View, occurrences: Sequence[Occurrence]) -> dict[int, Judgement]:
+    """Find occurrences that are talked about or strung together without sense.
+
+    Returns
+    -------
+    dict of int to Judgement
+        By the position in ``occurrences``.
+    """
+    found: dict[int, Judgement] = {}
+    for run in _strings(view, occurrences):
+        words = " ".join(occurrences[k].label for k in run)
+        for k in run:
+            found[k] = Judgement("mention", f"a string of words that joins nothing: '{words}'")
+    for k, at in enumerate(occurrences):
+        if k not in found and _is_named(view, at, k, occurrences, found):
+            found[k] = Judgement("mention", f"the word '{at.label}' itself is talked about")
+    return found
+
+
+def _strings(view: View, occurrences: Sequence[Occurrence]) -> list[list[int]]:
+    """Return runs of three or more forms with nothing but commas and "and" between them."""
+    runs: list[list[int]] = []
+    run: list[int] = []
+    for k, at in enumerate(occurrences):
+        if run and all(
+            word in _BETWEEN for word in view.words[occurrences[run[-1]].after : at.first]
+        ):
+            run.append(k)
+            continue
+        runs.append(run)
+        run = [k]
+    runs.append(run)
+    return [run for run in runs if len(run) >= _STRING and _joins_nothing(view, occurrences, run)]
+
+
+def _joins_nothing(view: View, occurrences: Sequence[Occurrence], run: list[int]) -> bool:
+    # "it must always be the same" piles up three forms and makes sense; a bare list does not.
+    functions = {occurrences[k].form.form for k in run}
+    joining = sum(
+        occurrences[k].form.function in ("reason", "result", "condition", "contrast") for k in run
+    )
+    return (joining >= 2 and len(functions) >= 3) or len(run) > 3
+
+
+def _is_named(
+    view: View,
+    at: Occurrence,
+    k: int,
+    occurrences: Sequence[Occurrence],
+    found: dict[int, Judgement],
+) -> bool:
+    before, after = view.word(at.first - 1), view.word(at.after)
+    if before in _QUOTES and after in _QUOTES and at.after - at.first <= 2:
+        return True
+    if before in ("word", "words", "connective", "conjunction", "keyword"):
+        return True
+    ends = not after or after in STOPS or after in ("in", "at")
+    if before in ("write", "say", "use", "used", "using", "wrote", "put", "said", "writing") and (
+        at.form.function in ("reason", "result", "condition", "contrast")
+        or at.form.read in ("prove", "always")
+    ):
+        return (
+            ends
+            or (
+                after in _AFTER_A_WORD
+                and after not in ("my", "when", "all", "every", "more", "lots")
+            )
+            or (
+                after in ("and", ",", "or")
+                and k + 1 < len(occurrences)
+                and occurrences[k + 1].first == at.after + 1
+            )
+        )
+    # "because and so": the second of two words that are named together.
+    return (
+        k - 1 in found
+        and before in ("and", ",", "or")
+        and occurrences[k - 1].after == at.first - 1
+        and ends
+    )
+
+
+def read_other_use(view: View, at: Occurrence) -> Judgement:
+    """Read a form that is listed only so that its parts are not misread."""
+    return Judgement("look_alike", f"'{at.label}' is another use of these words")

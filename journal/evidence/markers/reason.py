@@ -1,0 +1,196 @@
+"""Markers that introduce a reason: because, since, as, the reason."""
+
+from __future__ import annotations
+
+from journal.evidence.markers.joining import (
+    first_verb,
+    in_context,
+    is_feeling,
+    is_said,
+    is_self,
+    is_topic,
+    joins_property,
+    names_property,
+    subject,
+)
+from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
+from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, TIME_WORDS, WORDS
+
+_NOUN_BEFORE_CAUSE = WORDS["reason.noun_before_cause"]
+
+
+def read_because(view: View, at: Occurrence) -> Judgement:
+    """Ask whether what follows is a reason about mathematics."""
+    if at.form.form == "because" and view.word(at.first) == "cause" and not _is_cause(view, at):
+        return Judgement("look_alike", "'cause' is a noun or a verb here, not because")
+    return judge_reason(view, at)
+
+
+def judge_reason(view: View, at: Occurrence) -> Judgement:
+    """Judge what a reason word joins: the clause after it to the clause before it."""
+    reason = view.following(at.after)
+    claim = view.before(at.first)
+    if reason[0] >= reason[1]:
+        return Judgement("look_alike", f"nothing follows '{at.label}'")
+    if claim[0] >= claim[1]:
+        claim = view.following(reason[1])
+    said = view.quote(*reason)
+    name = f"'{at.label}'"
+    if is_said(view, reason):
+        return Judgement("no_mathematics", f"{name} leans on somebody's word or a rule: {said}")
+    if is_feeling(view, reason):
+        return Judgement("no_mathematics", f"{name} gives a feeling or how hard it was: {said}")
+    if is_self(view, reason):
+        return Judgement("no_mathematics", f"{name} says only that the child knows: {said}")
+    if is_topic(view, reason) and (is_feeling(view, claim) or not view.maths(claim)):
+        return Judgement("no_mathematics", f"{name} only names what was done: {said}")
+    if view.maths(reason):
+        return Judgement("reasoning", f"{name} gives the reason: {said}")
+    if view.maths(claim) and not is_feeling(view, claim) and joins_property(view, reason):
+        return Judgement("reasoning", f"{name} gives the reason for {view.quote(*claim)}: {said}")
+    if names_property(view, reason) and (in_context(view, at.first) or view.maths(claim)):
+        return Judgement("reasoning", f"{name} gives the reason: {said}")
+    return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
+
+
+def _is_cause(view: View, at: Occurrence) -> bool:
+    if view.word(at.first - 1) in _NOUN_BEFORE_CAUSE or view.word(at.first - 1) in ("to", "can"):
+        return False
+    reason = view.following(at.after)
+    return view.word(reason[0]) in SUBJECTS or first_verb(view, reason) is not None
+
+
+def read_because_of(view: View, at: Occurrence) -> Judgement:
+    """Ask whether something mathematical is named as the cause."""
+    thing = view.following(at.after)
+    name = f"'{at.label}'"
+    if view.maths((at.after, min(thing[1], at.after + 6))) and not is_feeling(view, thing):
+        return Judgement("reasoning", f"{name} names the reason: {view.quote(*thing)}")
+    return Judgement("look_alike", f"{name} names a thing and joins no statement")
+
+
+def read_the_reason(view: View, at: Occurrence) -> Judgement:
+    """Ask whether a reason about mathematics is announced."""
+    rest = view.following(at.after)
+    end = min(rest[1] + 8, len(view.words))
+    if view.maths((at.after, end)) and not is_feeling(view, (at.after, end)):
+        return Judgement("reasoning", f"'{at.label}' announces a reason: {view.quote(*rest)}")
+    return Judgement("no_mathematics", f"'{at.label}' joins nothing mathematical")
+
+
+def read_since(view: View, at: Occurrence) -> Judgement:
+    """Tell a reason from a point in time."""
+    i = at.after
+    rest = view.following(i)
+    quote = view.quote(*rest)
+    if rest[0] >= rest[1]:
+        return Judgement("look_alike", "nothing follows 'since'")
+    time = f"'since' tells the time: {quote}"
+    if view.word(at.first - 1) in ("ever", "long"):
+        return Judgement("narrative", time)
+    opens = view.word(i) in SUBJECTS
+    if (
+        view.word(i) in TIME_WORDS
+        or (
+            view.word(i) in ("the", "last", "my", "this", "that", "our", "about", "a")
+            and (view.word(i + 1) in TIME_WORDS or view.word(i + 2) in TIME_WORDS)
+        )
+    ) and not (view.word(i) in ("the", "this", "that") and _finite_after(view, i + 2, rest)):
+        return Judgement("narrative", time)
+    verb = first_verb(view, rest)
+    if verb is None or (not opens and not _finite_after(view, i, rest)):
+        if view.tag(i) == "CD" and view.maths(rest) and _has_relation(view, rest):
+            return Judgement("reasoning", f"'since' gives the reason: {quote}")
+        return Judgement("narrative", time)
+    if view.tag(i) == "VBG":
+        return Judgement("narrative", time)
+    if _perfect_before(view, at.first) and view.tag(verb) == "VBD":
+        return Judgement("narrative", time)
+    return judge_reason(view, at)
+
+
+def _finite_after(view: View, i: int, stretch: Stretch) -> bool:
+    return any(
+        view.tags[at] in ("VBZ", "VBP", "VBD", "MD") or view.verbs[at]
+        for at in range(i, stretch[1])
+    )
+
+
+def _has_relation(view: View, stretch: Stretch) -> bool:
+    return any("=" in view.words[i] for i in range(*stretch))
+
+
+def _perfect_before(view: View, i: int) -> bool:
+    first, after = view.before(i)
+    words = view.words[first:after]
+    return any(word in ("have", "has", "'ve", "ve", "had", "ive", "been") for word in words)
+
+
+def read_as(view: View, at: Occurrence) -> Judgement:
+    """Tell a reason ("as there are 4") from a moment, and from parts of other phrases."""
+    i = at.after
+    before = view.word(at.first - 1)
+    other = Judgement(
+        "look_alike", f"'as' belongs to another phrase: {view.quote(at.first, i + 3)}"
+    )
+    if before in ("such", "same", "well", "known", "much", "far", "long") or not view.word(i):
+        return other
+    if view.word(i) in (
+        "well",
+        "if",
+        "though",
+        "such",
+        "part",
+        "usual",
+        "in",
+        "on",
+        "at",
+        "for",
+        "of",
+        "to",
+        "a",
+        "an",
+        "much",
+        "far",
+        "opposed",
+        "many",
+        "per",
+    ):
+        return other
+    rest = view.following(i)
+    opens = view.word(i) in SUBJECTS
+    verb = first_verb(view, rest)
+    initial = at.first == 0 or before in STOPS or before in ("and", "but", ",", "so")
+    if verb is None or verb - i > 7 or (view.tags[verb] in ("VB", "VBN") and not opens):
+        return other
+    if not opens and view.tag(i) not in ("DT", "PRP$", "CD", "NN", "NNS", "NNP", "JJ", "PDT"):
+        return other
+    if not opens and not initial and view.tags[verb] not in ("VBZ", "VBP", "VBD", "MD"):
+        return other
+    if _is_moment(view, rest, verb):
+        return Judgement("narrative", f"'as' tells the moment: {view.quote(*rest)}")
+    if view.word(i) in ("you", "we", "i") and view.word(verb) in (
+        "said",
+        "say",
+        "know",
+        "can",
+        "see",
+        "saw",
+        "wrote",
+    ):
+        return other
+    judgement = judge_reason(view, at)
+    if judgement.reading == "look_alike":
+        return other
+    return judgement
+
+
+def _is_moment(view: View, rest: Stretch, verb: int) -> bool:
+    words = view.words
+    if words[verb] in ("was", "were") and any(
+        view.tags[i] == "VBG" for i in range(verb + 1, min(verb + 3, rest[1]))
+    ):
+        return True
+    if words[verb] in ("go", "goes", "went", "got", "get", "gets", "walked", "came"):
+        return True
+    return subject(view, rest) in PEOPLE and view.tags[verb] == "VBD"

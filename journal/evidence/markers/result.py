@@ -1,0 +1,218 @@
+"""Markers that draw a result: so, therefore, this means, that is why."""
+
+from __future__ import annotations
+
+from journal.evidence.markers.joining import (
+    first_verb,
+    is_action,
+    is_feeling,
+    is_ground,
+    is_said,
+    is_topic,
+    joins_property,
+    subject,
+)
+from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
+from journal.evidence.markers.words import AUXILIARIES, BE, STOPS, SUBJECTS, WORDS
+
+_AMOUNTS = WORDS["result.amounts"]
+_DISCOURSE = WORDS["result.discourse"]
+_BEFORE_LOOK_ALIKE = WORDS["result.before_look_alike"]
+_CLOSERS = WORDS["result.closers"]
+_DONE = WORDS["result.done"]
+_RESULT_VERBS = WORDS["result.result_verbs"]
+
+
+def read_so(view: View, at: Occurrence) -> Judgement:
+    """Tell a result from a stronger word, and from the next step."""
+    look = look_alike_so(view, at.first)
+    if look:
+        return Judgement("look_alike", look)
+    return judge_result(view, at)
+
+
+def look_alike_so(view: View, i: int) -> str | None:
+    """Say why 'so' is no joining word here, or return None."""
+    word, tag, before = view.word(i + 1), view.tag(i + 1), view.word(i - 1)
+    if not word or word in STOPS or (word in (",", ")") and view.word(i + 2) in ("", ")")):
+        return "nothing follows 'so'"
+    if word in _CLOSERS:
+        return f"'so {word}' only fills"
+    if before in _BEFORE_LOOK_ALIKE and not (word in SUBJECTS or view.tag(i + 1) == "DT"):
+        return f"'{before} so' is a set phrase"
+    if before in ("or", "think", "thought", "hope") and word not in SUBJECTS:
+        return f"'{before} so' is a set phrase"
+    if word in _AMOUNTS:
+        if (
+            word not in ("far", "long", "little")
+            or before in BE
+            or view.word(i + 2) in STOPS | {""}
+        ):
+            return f"'so' only makes '{word}' stronger"
+        return f"'so {word}' tells how much or how long"
+    if (
+        word == "that"
+        and (view.word(i + 2) in ("is", "'s", "s", "was"))
+        and (
+            (view.word(i + 3) in _DONE and view.word(i + 3) != "it")
+            or (view.word(i + 4) in ("", ".") and view.word(i + 3) == "it")
+        )
+    ):
+        return "'so that is all' only closes"
+    if word in ("thats", "that's") and view.word(i + 2) in _DONE:
+        return "'so that is all' only closes"
+    if word in SUBJECTS or word in _DISCOURSE or tag in ("DT", "PRP$", "CD", "PRP", "WRB", "IN"):
+        return None
+    if word in AUXILIARIES and view.tag(i + 2) in ("PRP", "NNP", "DT"):
+        return f"'so {word}' means as well"
+    if before in BE and tag in ("JJ", "RB", "NN", "VBN", "VBG", "VB", "VBD", "VBP", "UH"):
+        return f"'so' only makes '{word}' stronger"
+    if tag in ("JJ", "RB", "RBR") and not _names_things(view, i + 1):
+        return f"'so' only makes '{word}' stronger"
+    return None
+
+
+def _names_things(view: View, i: int) -> bool:
+    for at in range(i + 1, min(i + 4, len(view.words))):
+        if view.tag(at) in ("NNS", "NN", "NNP", "CD", "PRP") or view.kinds[at] is not None:
+            return True
+        if view.tag(at) not in ("JJ", "RB"):
+            return view.tag(at) in ("VBZ", "VBP", "VBD", "MD", "DT") and view.tag(i) == "RB"
+    return view.kinds[i] is not None
+
+
+def judge_result(view: View, at: Occurrence) -> Judgement:
+    """Judge what a result word joins: the clause before it to the clause after it."""
+    i = at.after
+    left = view.before(at.first)
+    step = view.word(i) == "then"
+    if step:
+        i += 1
+    right = view.following(i)
+    name = f"'{at.label}'"
+    if right[0] >= right[1]:
+        return Judgement("look_alike", f"nothing follows {name}")
+    said = view.quote(*right)
+    left_maths, right_maths = view.maths(left), view.maths(right)
+    no = Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
+    if is_said(view, right) and not right_maths:
+        return no
+    if is_action(view, right):
+        return _judge_action(view, name, left, right, said)
+    if is_feeling(view, right):
+        return no
+    if step and not (right_maths and left_maths and not is_topic(view, right)):
+        return Judgement("narrative", f"{name} takes the next step: {said}")
+    if right_maths and not is_topic(view, right):
+        return Judgement("reasoning", f"{name} draws the result: {said}")
+    if (
+        left_maths
+        and not is_feeling(view, left)
+        and (
+            joins_property(view, right)
+            or (
+                is_ground(view, left)
+                and subject(view, right) != ""
+                and first_verb(view, right) is not None
+            )
+        )
+    ):
+        return Judgement("reasoning", f"{name} draws the result: {said}")
+    return no
+
+
+def _judge_action(view: View, name: str, left: Stretch, right: Stretch, said: str) -> Judgement:
+    verb = first_verb(view, right)
+    left_maths, right_maths = view.maths(left), view.maths(right)
+    if left[0] >= left[1]:
+        return Judgement("narrative", f"{name} opens the telling: {said}")
+    if (
+        verb is not None
+        and view.words[verb] in _RESULT_VERBS
+        and view.maths((verb, right[1]), "quantity")
+        and left_maths
+    ):
+        return Judgement("reasoning", f"{name} draws the result: {said}")
+    if is_ground(view, left) and not is_feeling(view, left) and not is_topic(view, left):
+        if left_maths or right_maths:
+            return Judgement(
+                "reasoning", f"{name} says what follows from {view.quote(*left)}: {said}"
+            )
+        return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
+    if is_action(view, left):
+        return Judgement("narrative", f"{name} takes the next step: {said}")
+    return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
+
+
+def read_so_that(view: View, at: Occurrence) -> Judgement:
+    """Tell a purpose from 'so' with 'that' as what follows."""
+    after = view.word(at.after)
+    if after in BE or after in (
+        "means",
+        "makes",
+        "would",
+        "must",
+        "shows",
+        "proves",
+        "equals",
+        "gives",
+        "will",
+        "leaves",
+    ):
+        plain = Occurrence(at.first, at.first + 1, at.form, "so")
+        look = look_alike_so(view, at.first)
+        if look:
+            return Judgement("look_alike", look)
+        return judge_result(view, plain)
+    return Judgement(
+        "look_alike",
+        f"'so that' tells a purpose: {view.quote(at.after, view.following(at.after)[1])}",
+    )
+
+
+def read_therefore(view: View, at: Occurrence) -> Judgement:
+    """Ask whether the result is about mathematics."""
+    return judge_result(view, at)
+
+
+def read_means(view: View, at: Occurrence) -> Judgement:
+    """Tell a result ("that means it is even") from a word explained."""
+    right = view.following(at.after)
+    left = view.before(at.first)
+    said = view.quote(*right)
+    name = f"'{at.label}'"
+    if right[0] >= right[1]:
+        return Judgement("look_alike", f"nothing follows {name}")
+    if view.word(at.first) == "it" and first_verb(view, right) is None:
+        return Judgement("look_alike", f"{name} tells what a word means: {said}")
+    if is_feeling(view, right) or is_said(view, right):
+        return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
+    if view.maths(right) or (view.maths(left) and joins_property(view, right)):
+        return Judgement("reasoning", f"{name} draws the result: {said}")
+    return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
+
+
+def read_that_is_why(view: View, at: Occurrence) -> Judgement:
+    """Ask whether what it explains is mathematical."""
+    right = view.following(at.after)
+    left = view.before(at.first)
+    said = view.quote(*right)
+    if is_feeling(view, right) or (view.maths(right) and is_topic(view, right)):
+        return Judgement("no_mathematics", f"'{at.label}' joins nothing mathematical: {said}")
+    if view.maths(right) or (
+        view.maths(left) and not is_feeling(view, left) and not is_action(view, left)
+    ):
+        return Judgement("reasoning", f"'{at.label}' points back to the reason for {said}")
+    return Judgement("no_mathematics", f"'{at.label}' joins nothing mathematical: {said}")
+
+
+def read_result_phrase(view: View, at: Occurrence) -> Judgement:
+    """Ask whether it leads from one piece of mathematics to another."""
+    right = view.following(at.after)
+    left = view.before(at.first)
+    said = view.quote(*right)
+    if is_feeling(view, (at.after, right[1])):
+        return Judgement("no_mathematics", f"'{at.label}' joins nothing mathematical: {said}")
+    if view.maths(right) or (view.maths(left) and right[0] < right[1]):
+        return Judgement("reasoning", f"'{at.label}' leads to {said}")
+    return Judgement("no_mathematics", f"'{at.label}' joins nothing mathematical: {said}")

@@ -1,0 +1,114 @@
+"""Readings of markers in invented sentences, written before the rules were tuned."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+
+import pytest
+
+from journal.evidence.claims import find_claims
+from journal.evidence.informal import find_informal
+from journal.evidence.markers import find_markers
+from journal.evidence.mathematics import find_mathematics
+from journal.evidence.setting import Setting
+from journal.evidence.vocabulary import find_vocabulary
+from journal.language.parse import Parse
+from journal.lexicon.informal import load_informal
+from journal.lexicon.markers import load_markers
+from journal.lexicon.terms import load_terms
+from journal.records import Marker
+
+INVENTED = Path(__file__).parent / "data" / "markers_children.txt"
+CODES = {
+    "R": "reasoning",
+    "N": "no_mathematics",
+    "T": "narrative",
+    "E": "echo",
+    "M": "mention",
+    "L": "look_alike",
+}
+ParseOf = Callable[[str], Parse]
+
+
+@dataclass(frozen=True)
+class Line:
+    text: str
+    readings: dict[tuple[int, int], str]
+
+
+@lru_cache(maxsize=1)
+def invented_lines() -> list[Line]:
+    lines = []
+    for row in INVENTED.read_text(encoding="utf-8").splitlines():
+        if not row or row.startswith("#"):
+            continue
+        text, readings, at = "", {}, 0
+        for mark in re.finditer(r"\{([^{}|]+)\|([RNTEML])\}", row):
+            text += row[at : mark.start()]
+            readings[len(text), len(text) + len(mark[1])] = CODES[mark[2]]
+            text += mark[1]
+            at = mark.end()
+        lines.append(Line(text + row[at:], readings))
+    return lines
+
+
+def markers_of(parse: Parse, setting: Setting | None = None) -> list[Marker]:
+    setting = setting or Setting()
+    mathematics = find_mathematics(
+        parse,
+        find_vocabulary(parse, load_terms(), setting),
+        find_informal(parse, load_informal(), setting),
+        find_claims(parse, setting),
+    )
+    return find_markers(parse, load_markers(), mathematics, setting)
+
+
+def count(parse_of: ParseOf, lines: list[Line]) -> tuple[int, int, int, int, int]:
+    """Return counted and meant, counted only, meant only, others, others counted."""
+    right = extra = missed = others = others_counted = 0
+    for line in lines:
+        markers = markers_of(parse_of(line.text))
+        met = set()
+        for (start, end), reading in line.readings.items():
+            touching = [m for m in markers if m.start < end and start < m.end]
+            exact = [m for m in touching if m.start == start] or touching
+            counted = bool(exact) and exact[0].counted
+            met.update(m.start for m in exact[:1])
+            if reading == "reasoning":
+                right += counted
+                missed += not counted
+            else:
+                others += 1
+                others_counted += counted
+                extra += counted
+        extra += sum(m.counted and m.start not in met for m in markers)
+    return right, extra, missed, others, others_counted
+
+
+@pytest.mark.parametrize("half", [0, 1], ids=["tuned", "held out"])
+def test_counted_markers_are_the_ones_that_reason_about_mathematics(
+    parse_of: ParseOf, half: int
+) -> None:
+    right, extra, missed, _, _ = count(parse_of, invented_lines()[half::2])
+    f1 = 2 * right / (2 * right + extra + missed)
+    assert f1 >= 0.93
+
+
+@pytest.mark.parametrize("half", [0, 1], ids=["tuned", "held out"])
+def test_at_most_one_in_twenty_other_uses_is_counted(parse_of: ParseOf, half: int) -> None:
+    _, _, _, others, others_counted = count(parse_of, invented_lines()[half::2])
+    assert others_counted <= 0.05 * others
+
+
+def test_every_marked_form_is_reported(parse_of: ParseOf) -> None:
+    unreported = [
+        (line.text, line.text[start:end])
+        for line in invented_lines()
+        for start, end in line.readings
+        if not any(m.start < end and start < m.end for m in markers_of(parse_of(line.text)))
+    ]
+    assert unreported == []
