@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import json
 import os
+import re
 import secrets
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
@@ -19,6 +20,7 @@ from journal.records import Score
 SUFFIXES = (".jsonl", ".csv", ".xlsx", ".parquet")
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
 _LONGEST_CELL = 32_767
+_NOT_IN_XML = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")
 
 
 @dataclass(slots=True)
@@ -153,10 +155,11 @@ def _say(cell: Any) -> Any:
 def _write_xlsx(rows: Iterable[dict[str, Any]], path: Path) -> None:
     from openpyxl import Workbook
     from openpyxl.cell import WriteOnlyCell
-    from openpyxl.cell.cell import ILLEGAL_CHARACTERS_RE
     from openpyxl.styles import Font
     from openpyxl.utils import get_column_letter
 
+    # Gathered first: a workbook left half-made would keep children's words in a temporary file.
+    gathered = list(rows)
     book = Workbook(write_only=True)
     sheet = book.create_sheet("scores")
     sheet.freeze_panes = "B2"
@@ -166,7 +169,7 @@ def _write_xlsx(rows: Iterable[dict[str, Any]], path: Path) -> None:
     def cell(value: Any, *, bold: bool = False) -> Any:
         if not isinstance(value, str):
             return value
-        value = ILLEGAL_CHARACTERS_RE.sub("\ufffd", value)
+        value = _NOT_IN_XML.sub("\ufffd", value)
         if len(value) > _LONGEST_CELL:
             value = value[: _LONGEST_CELL - 1] + "…"
         made = WriteOnlyCell(sheet, value=value)
@@ -178,7 +181,7 @@ def _write_xlsx(rows: Iterable[dict[str, Any]], path: Path) -> None:
         return made
 
     sheet.append([cell(name, bold=True) for name in COLUMNS])
-    for row in rows:
+    for row in gathered:
         sheet.append([cell(value) for value in row.values()])
     with path.open("wb") as out:
         book.save(out)
