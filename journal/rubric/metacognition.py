@@ -2,8 +2,31 @@
 
 from __future__ import annotations
 
+import re
+
 from journal.evidence.evidence import Evidence
-from journal.records import Metacognition, MetacognitionEvidence, Step
+from journal.records import Metacognition, MetacognitionEvidence, Span, Step
+
+# What follows a former idea when the pupil says what changed it.
+_WHAT_CHANGED = re.compile(
+    r"\b(show(ed|s|n) (me|us|that|it)|because|when i|when we|until|then i (saw|realised|noticed|knew|"
+    r"drew|used|counted|put|tried|looked|checked)|but (when|then i|after|once)|lining up|"
+    r"(i|we) (drew|saw|folded|counted|tested|cut|noticed|compared|lined|made)|so now i|"
+    r"so next time|instead|helped me (see|understand))\b"
+)
+_WHY_HELPED = re.compile(
+    r"\b(because|cos|coz|cuz|since|so (i|you|we) (can|could|did)|so that|as (i|it|you|we)|which meant|"
+    r"made it (easier|clear|quicker)|showed me|i could see|let me see|more than|better than|"
+    r"stopped me|made fewer)\b"
+)
+_HOW_CHECKED = re.compile(
+    r"\b(by|using|used|with|because|inverse|estimat\w*|round\w*|again|against|added|adding|counted|"
+    r"did|wrong|see if|went back|fixed|crossed)\b|[0-9] ?[-+x×÷]"
+)
+_VAGUE_STEP = re.compile(
+    r"\b(try (harder|my best|again)|do better|work harder|learn more|get better)\b"
+)
+_WHY = re.compile(r"\b(because|cos|coz|cuz|since|so|as i|when|instead|first|before|if)\b")
 
 
 def check_metacognition(evidence: Evidence) -> Metacognition:
@@ -17,7 +40,85 @@ def check_metacognition(evidence: Evidence) -> Metacognition:
     Returns
     -------
     Metacognition
-        ``level`` 0 to 3; ``rule`` the first question answered no, ``"B3"`` for level 3, ``"R19"``
-        where that rule decided.
+        ``level`` 0 to 3; ``rule`` the first question answered no, or ``"B3"`` for level 3.
     """
-    return Metacognition(0, "B1", (), evidence.metacognition)
+    path: list[Step] = []
+    for level, ask in enumerate((ask_b1, ask_b2, ask_b3)):
+        step = ask(evidence)
+        path.append(step)
+        if not step.answer:
+            return Metacognition(level, step.question, tuple(path), evidence.metacognition)
+    return Metacognition(3, "B3", tuple(path), evidence.metacognition)
+
+
+def ask_b1(evidence: Evidence) -> Step:
+    """B1: does the pupil comment on own knowing, difficulty, strategy or feeling?"""
+    if not evidence.metacognition:
+        return Step("B1", False, False, (), "nothing about the pupil's own knowing or learning")
+    first = evidence.metacognition[0]
+    return Step("B1", True, False, (_span(first),), f"{_KINDS[first.kind]}: “{first.surface}”")
+
+
+def ask_b2(evidence: Evidence) -> Step:
+    """B2: is it specific to a named piece of mathematics or a strategy?"""
+    for item in evidence.metacognition:
+        if is_specific(evidence, item):
+            return Step(
+                "B2", True, False, (_span(item),), f"names what it is about: “{item.surface}”"
+            )
+    first = evidence.metacognition[0]
+    why = f"“{first.surface}” names no piece of mathematics"
+    return Step("B2", False, False, (_span(first),), why)
+
+
+def ask_b3(evidence: Evidence) -> Step:
+    """B3: what changed, why a strategy helped, how it was checked, or a specific next step?"""
+    for item in evidence.metacognition:
+        if is_regulating(evidence, item):
+            return Step("B3", True, False, (_span(item),), f"{_KINDS[item.kind]}: “{item.surface}”")
+    last = evidence.metacognition[-1]
+    why = (
+        f"“{last.surface}”: not yet what changed, why it helped, how it was checked or what is next"
+    )
+    return Step("B3", False, True, (_span(last),), why)
+
+
+def is_specific(evidence: Evidence, item: MetacognitionEvidence) -> bool:
+    """Say whether a comment names mathematics; R19: liking it does not make it specific."""
+    if item.kind == "feeling" and _LIKING.search(item.surface.lower()):
+        return False
+    parse = evidence.parse
+    first, after = parse.tokens_in(item.start, item.end)
+    end = min(parse.sentence(first)[1], after + 10)
+    return evidence.mathematics.any_in(first, after if item.kind == "feeling" else end)
+
+
+def is_regulating(evidence: Evidence, item: MetacognitionEvidence) -> bool:
+    """R19: a described check and a specific next step regulate; a former idea needs its change."""
+    said = item.surface.lower()
+    following = evidence.parse.text[item.start :].lower()
+    after = following[len(said) :]
+    if item.kind == "check":
+        return bool(_HOW_CHECKED.search(following))
+    if item.kind == "change":
+        return bool(_WHAT_CHANGED.search(after)) and is_specific(evidence, item)
+    if item.kind == "strategy":
+        return bool(_WHY_HELPED.search(following))
+    if item.kind == "next":
+        return not _VAGUE_STEP.search(said) and bool(_WHY.search(following) or "next time" in said)
+    return item.kind == "difficulty" and "so i" in after and "wrong" in following
+
+
+_LIKING = re.compile(r"\b(like|liked|love|loved|enjoy|enjoyed|fun|favourite|proud|happy|excited)\b")
+_KINDS = {
+    "feeling": "a feeling about learning",
+    "difficulty": "what was hard",
+    "strategy": "a strategy",
+    "check": "a check",
+    "change": "a change of mind",
+    "next": "what is next",
+}
+
+
+def _span(item: MetacognitionEvidence) -> Span:
+    return item.start, item.end
