@@ -8,6 +8,7 @@
     denominator * bigger              up to 3 words between, none of them a negation
     denominator ... fraction          up to 8 words between, none of them a negation
     [number] [fraction] [decimal]     35 or four; 3/4 or two thirds; 0.35
+    is, are                           also was and were; "am" is now, "was" was then
 
 Little words (the, a, is, just ...) may stand between any two words of a pattern, "than" also
 matches the common slip "then", and nothing matches across the end of a sentence.
@@ -155,8 +156,10 @@ class _Reader:
         if kind == "mark":
             self.fail(f"{piece!r} stands where a word should be")
         keys = keys_of(piece.lower().replace("’", "'"))
-        forms = [r"th[ae]n" if key in ("than", "then") else re.escape(key) for key in keys]
-        needs = [frozenset({key}) if key not in ("than", "then") else _THAN for key in keys]
+        # "am" is now and "was" was then, where it matters; "is" and "are" stand for both.
+        both = piece.lower() in ("is", "are", "be")
+        forms = ["(?:be|was)" if both else _FORMS.get(key, re.escape(key)) for key in keys]
+        needs = [_BE if both else _NEEDS.get(key, frozenset({key})) for key in keys]
         return "".join(f"{form} " for form in forms), needs
 
     def group(self, depth: int) -> tuple[str, list[frozenset[str]]]:
@@ -177,7 +180,10 @@ class _Reader:
         return f"(?:{'|'.join(ways)})", [frozenset().union(*(f for f in firsts if f))]
 
 
+_BE = frozenset({"be", "was"})
 _THAN = frozenset({"than", "then"})
+_FORMS = {"than": "th[ae]n", "then": "th[ae]n"}
+_NEEDS = {"than": _THAN, "then": _THAN}
 
 
 @lru_cache(maxsize=4096)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 
@@ -30,7 +30,8 @@ _GLYPHS = {
 _IRREGULAR = {
     form: key
     for key, forms in {
-        "be": "is are was were am been being",
+        "be": "is are am been being",
+        "was": "was were",
         "have": "has had having",
         "do": "does did done doing",
         "go": "goes went gone going",
@@ -83,8 +84,8 @@ _CONTRACTED = {
         "can't": "can not",
         "isnt": "be not",
         "arent": "be not",
-        "wasnt": "be not",
-        "werent": "be not",
+        "wasnt": "was not",
+        "werent": "was not",
         "aint": "be not",
         "wont": "will not",
         "won't": "will not",
@@ -200,13 +201,15 @@ class WordStream:
         return self.starts[first], self.ends[after - 1]
 
 
-def read_words(text: str) -> WordStream:
+def read_words(text: str, slips: Mapping[str, str] | None = None) -> WordStream:
     """Read a text (after `normalise_characters`) as a stream of keys.
 
     Parameters
     ----------
     text : str
         Any text, corrected or not.
+    slips : mapping of str to str, optional
+        Misspelt words in lower case, with the word to read instead.
 
     Returns
     -------
@@ -221,7 +224,8 @@ def read_words(text: str) -> WordStream:
         lower = "".join(c.lower() if len(c.lower()) == 1 else c for c in text)
     for match in _WORD.finditer(lower):
         start, end = match.span()
-        for key in keys_of(match.group()):
+        word = match.group()
+        for key in keys_of(slips.get(word, word) if slips else word):
             keys.append(key)
             starts.append(start)
             ends.append(end)

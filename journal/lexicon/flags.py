@@ -1,0 +1,223 @@
+"""The phrases behind the flags, read from files that a school can edit."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+from typing import Any
+
+from journal.errors import LexiconError
+from journal.lexicon.patterns import PatternError, PatternIndex
+from journal.lexicon.word_keys import WordStream, key_of
+from journal.resources import LEXICON
+
+
+@dataclass(frozen=True, slots=True)
+class Phrases:
+    """Phrases with the phrases that make them mean something else.
+
+    Parameters
+    ----------
+    wanted : PatternIndex of str
+        What to look for; a pattern's owner is its group.
+    unless : PatternIndex of str
+        Where one of these lies over a phrase, the phrase is passed over.
+    """
+
+    wanted: PatternIndex[str]
+    unless: PatternIndex[str]
+
+    def find(self, words: WordStream) -> list[tuple[int, int, str]]:
+        """Return first word, one past the last word, and group of every phrase that counts."""
+        found = sorted((first, after, name) for name, _, first, after in self.wanted.find(words))
+        if not found:
+            return []
+        other = [(first, after) for _, _, first, after in self.unless.find(words)]
+        return [
+            (first, after, name)
+            for first, after, name in found
+            if not any(a < after and first < b for a, b in other)
+        ]
+
+
+@dataclass(frozen=True, slots=True)
+class Worries:
+    """Words that an adult should see first, with the misspellings they hide behind."""
+
+    phrases: Phrases
+    slips: Mapping[str, str]
+    words: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Help:
+    """Calls for help: phrases, words that are one when they stand alone, and signs of success."""
+
+    phrases: Phrases
+    alone: frozenset[str]
+    solved: PatternIndex[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Conjectures:
+    """Words of general claims, and the words that show they speak of mathematics."""
+
+    phrases: Phrases
+    mathematics: PatternIndex[str]
+
+
+@dataclass(frozen=True, slots=True)
+class NotAsserted:
+    """Words that show a wrong idea is quoted, rejected, asked about or no longer held."""
+
+    before: PatternIndex[str]
+    after: PatternIndex[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Keywords:
+    """Reasoning words that can be strung together without sense, as keys.
+
+    ``fillers`` say nothing beside them, ``bare`` says nothing beside a list of terms, and
+    ``natural`` are pairs that open a sentence.
+    """
+
+    connectives: frozenset[str]
+    adverbs: frozenset[str]
+    fillers: frozenset[str]
+    natural: frozenset[tuple[str, ...]]
+    bare: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class HomeLanguages:
+    """Common words of languages spoken at home, and the letters English has not."""
+
+    words: Mapping[str, frozenset[str]]
+    letters: frozenset[str]
+    english: frozenset[str]
+
+
+@lru_cache(maxsize=8)
+def load_worries(path: Path | None = None) -> Worries:
+    """Return the worry list: the one that ships, or a school's own file.
+
+    Raises
+    ------
+    LexiconError
+        If the file can't be read; the message names it and what to change.
+    """
+    data = _read("worries.toml", path)
+    with _naming(path or LEXICON / "worries.toml"):
+        phrases = _phrases(data["phrases"], data["unless"]["patterns"])
+        slips = {
+            wrong: right
+            for right, wrongs in data.get("slips", {}).items()
+            for wrong in wrongs.split()
+        }
+    words = {
+        word for texts in data["phrases"].values() for text in texts for word in _letters(text)
+    }
+    return Worries(phrases, slips, frozenset(word for word in words if len(word) > 4))
+
+
+@lru_cache(maxsize=8)
+def load_help(path: Path | None = None) -> Help:
+    """Return the phrases that call for help; errors as in `load_worries`."""
+    data = _read("help.toml", path)
+    with _naming(path or LEXICON / "help.toml"):
+        phrases = _phrases({"help": data["phrases"]}, data["unless"])
+        return Help(phrases, frozenset(data["alone"]), PatternIndex([("solved", data["solved"])]))
+
+
+@lru_cache(maxsize=1)
+def load_conjectures() -> Conjectures:
+    """Return the words of general claims."""
+    data = _read("conjectures.toml", None)
+    with _naming(LEXICON / "conjectures.toml"):
+        phrases = _phrases({"general": data["general"]}, data["unless"])
+        return Conjectures(phrases, PatternIndex([("mathematics", data["mathematics"])]))
+
+
+@lru_cache(maxsize=1)
+def load_not_asserted() -> NotAsserted:
+    """Return the words that show an idea is not the child's own."""
+    data = _read("not_asserted.toml", None)
+    with _naming(LEXICON / "not_asserted.toml"):
+        return NotAsserted(
+            PatternIndex([("before", data["before"])]), PatternIndex([("after", data["after"])])
+        )
+
+
+@lru_cache(maxsize=1)
+def load_keywords() -> Keywords:
+    """Return the words that make up keyword strings."""
+    data = _read("keywords.toml", None)
+    with _naming(LEXICON / "keywords.toml"):
+        return Keywords(
+            connectives=frozenset(map(key_of, data["connectives"].split())),
+            adverbs=frozenset(map(key_of, data["adverbs"].split())),
+            fillers=frozenset(map(key_of, data["fillers"].split())),
+            natural=frozenset(tuple(map(key_of, pair.split())) for pair in data["natural"]),
+            bare=frozenset(map(key_of, data["bare"].split())),
+        )
+
+
+@lru_cache(maxsize=1)
+def load_home_languages() -> HomeLanguages:
+    """Return the common words of home languages."""
+    data = _read("home_languages.toml", None)
+    with _naming(LEXICON / "home_languages.toml"):
+        return HomeLanguages(
+            {name: frozenset(words.split()) for name, words in data["words"].items()},
+            frozenset(data["letters"]),
+            frozenset(data["english"].split()),
+        )
+
+
+class _naming:  # noqa: N801 - reads as a phrase where it is used
+    """Turn what goes wrong inside into a LexiconError that names the file."""
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+
+    def __enter__(self) -> None:
+        return None
+
+    def __exit__(self, _kind: object, error: BaseException | None, _trace: object) -> None:
+        if isinstance(error, PatternError):
+            raise LexiconError(f"{self.path}: {error}") from error
+        if isinstance(error, KeyError):
+            raise LexiconError(f"{self.path}: the part {error} is missing; add it") from error
+        if isinstance(error, (AttributeError, TypeError)):
+            raise LexiconError(
+                f"{self.path}: a list of phrases is not a list of texts in quotation marks; "
+                "see the file that ships with this package"
+            ) from error
+
+
+def _read(name: str, path: Path | None) -> dict[str, Any]:
+    path = path or LEXICON / name
+    try:
+        with path.open("rb") as file:
+            return tomllib.load(file)
+    except OSError as error:
+        raise LexiconError(f"{path}: this can't be read ({error.strerror})") from error
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise LexiconError(
+            f"{path}: {error}; each phrase needs quotation marks and a comma"
+        ) from error
+
+
+def _phrases(groups: Mapping[str, Iterable[str]], unless: Iterable[str]) -> Phrases:
+    return Phrases(
+        PatternIndex([(name, list(patterns)) for name, patterns in groups.items()]),
+        PatternIndex([("unless", list(unless))]),
+    )
+
+
+def _letters(pattern: str) -> list[str]:
+    return "".join(c if c.isalpha() else " " for c in pattern).split()
