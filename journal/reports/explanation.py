@@ -35,8 +35,8 @@ def show_explanation(score: Score, console: Console | None = None) -> None:
         console.print(Text(f"Not scored: {NOT_SCORED[score.not_scored_because]}."))
     _show_list(console, "Evidence", [(m.kind, score.text[m.start : m.end], m.why)
                                      for m in find_marks(score)])  # fmt: skip
-    _show_list(console, "In the margin", [(n.words, score.text[n.start : n.end], n.why)
-                                          for n in find_notes(score)])  # fmt: skip
+    _show_list(console, "In the margin", [(f"{n.words} for {n.explains}" if n.explains else n.words,
+               score.text[n.start : n.end], n.why) for n in find_notes(score)])  # fmt: skip
     _show_list(console, "Read and not counted", [(n.kind.replace("_", " "),
                score.text[n.start : n.end], n.why) for n in find_look_alikes(score)])  # fmt: skip
     _show_list(console, "Spelling read as", [(item.read_as, item.surface, item.why)

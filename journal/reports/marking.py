@@ -14,18 +14,11 @@ WORDS_BESIDE = frozenset(
 """Kinds of mark that carry a small word beside them, so that no line pattern is a code."""
 
 _ROLES = {
-    "grounds": "a reason for",
-    "link": "the link: why the reason settles",
-    "check": "a check of",
-    "counter_example": "a counter-example to",
-    "limit": "where it stops:",
-}
-_ROLES_ALONE = {
     "grounds": "a reason",
-    "link": "a link",
+    "link": "why that settles it",
     "check": "a check",
     "counter_example": "a counter-example",
-    "limit": "says where it stops",
+    "limit": "where it stops",
 }
 _UNCOUNTED = {
     "procedural": "tells how, not why",
@@ -47,13 +40,17 @@ class Mark:
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """A note for the margin, about the words that end at ``end``."""
+    """A note for the margin, about the words that end at ``end``.
+
+    ``explains`` holds the words that a reason is for, where there are any.
+    """
 
     start: int
     end: int
     kind: str
     words: str
     why: str = ""
+    explains: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -214,7 +211,5 @@ def _note_reason(score: Score, reason: Reason) -> Note:
     about: Span | None = reason.claim
     if about is None and reason.supports is not None:
         about = score.reasons[reason.supports].reason
-    if about is None:
-        return Note(start, end, "reason", _ROLES_ALONE[reason.role], reason.why)
-    words = f"{_ROLES[reason.role]} {quote(score.text[slice(*about)])}"
-    return Note(start, end, "reason", words, reason.why)
+    explains = None if about is None else quote(score.text[slice(*about)])
+    return Note(start, end, "reason", _ROLES[reason.role], reason.why, explains)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from datetime import date
 from functools import lru_cache
 from pathlib import Path
 
@@ -144,7 +145,7 @@ def _template() -> Template:
         writer_of=writer_of,
         words_beside=WORDS_BESIDE,
         questions=QUESTIONS,
-        not_yet_checked=NOT_YET_CHECKED,
+        not_yet_checked=NOT_YET_CHECKED.replace("'", "’"),
         reasons_not_scored=NOT_SCORED,
     )
     return environment.get_template("report.html")
@@ -160,12 +161,16 @@ def _view_lessons(
         key = (source.unit, source.lesson, source.date if source.lesson is None else None)
         lessons.setdefault(key, []).append(score)
     views = []
-    for (unit, lesson, date), group in lessons.items():
+    for (unit, lesson, written), group in lessons.items():
         group.sort(key=lambda score: (writer_of(score).casefold(), score.source.revision))
         prompts = {score.source.prompt for score in group}
         days = {score.source.date for score in group if score.source.date}
-        parts = [unit, f"lesson {lesson}" if lesson else None]
-        parts.append(date or (days.pop() if len(days) == 1 else None))
+        parts = [
+            _say_unit(unit),
+            f"lesson {lesson}" if lesson else None,
+        ]
+        day = written or (days.pop() if len(days) == 1 else None)
+        parts.append(day and _say_date(day))
         views.append(
             LessonView(
                 heading=", ".join(part for part in parts if part) or "Entries",
@@ -206,4 +211,19 @@ def _span_of_dates(scores: Iterable[Score]) -> str:
     days = sorted({score.source.date for score in scores if score.source.date})
     if not days:
         return ""
-    return days[0] if len(days) == 1 else f"{days[0]} to {days[-1]}"
+    if len(days) == 1:
+        return _say_date(days[0])
+    return f"{_say_date(days[0])} to {_say_date(days[-1])}"
+
+
+def _say_unit(unit: str | None) -> str | None:
+    words = (unit or "").replace("_", " ")
+    return words[:1].upper() + words[1:] or None
+
+
+def _say_date(day: str) -> str:
+    try:
+        read = date.fromisoformat(day)
+    except ValueError:
+        return day
+    return f"{read.day} {read:%B %Y}"
