@@ -75,6 +75,12 @@ def load_shape_facts() -> Mapping[tuple[str, str], int]:
     }
 
 
+@lru_cache(maxsize=1)
+def load_claim_words() -> Mapping[str, frozenset[str]]:
+    """Return the lists of small words that open, join and end statements about numbers."""
+    return {row["list"]: frozenset(row["words"].split()) for _, row in _rows("claim_words.csv")}
+
+
 def _rows(name: str) -> Iterator[tuple[int, dict[str, str]]]:
     with (LEXICON / name).open(encoding="utf-8", newline="") as file:
         yield from enumerate(csv.DictReader(file), start=2)

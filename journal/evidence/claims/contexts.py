@@ -6,41 +6,16 @@ from journal.evidence.claims.expressions import read_side
 from journal.evidence.claims.lexing import Lexemes
 from journal.evidence.claims.numbers import read_number
 from journal.evidence.claims.relations import read_relation
-from journal.lexicon.facts import load_number_words
+from journal.lexicon.facts import load_claim_words, load_number_words
 
 _WORDS = load_number_words()
-_OPERATOR_ENDS = frozenset(
-    "+ - – × x * ÷ / plus add minus times by subtract takeaway away multiplied divided into "
-    "between than lots groups sets ^ point % £ double half twice from".split()
-)
-_LABELS = frozenset(
-    "question questions q number no num page pages year years day step part group table chapter "
-    "lesson grade room class team level stage set unit task problem exercise activity row column "
-    "line example challenge match game round age aged section card side shape box sum figure "
-    "picture diagram letter option answer book week term test paper star mission quiz".split()
-)
-_OPENERS = frozenset(
-    "because that know knew so and then think thought but as since cos cuz coz becuase say said "
-    "says means mean like if when or also , . : ; ! ( \" ' \n see noticed learned learnt realised "
-    "found first therefore wrote put yes ok well example e.g eg - → > is? now only remember "
-    "remembered saw worked out out showed shows prove checked".split()
-)
-_PRONOUN_HEADS = frozenset("this that last first next each which another only every other".split())
-_OPEN = frozenset(
-    "+ - – × x * ÷ / % of more less fewer times lots groups point : out or to remainder r rem "
-    "th st nd rd bigger smaller point ^ wrong marks points and-a ish . . . rounded roughly".split()
-) - {"."}
-_SAFE_AFTER = frozenset(
-    "and so because but then which when that not as cos cuz coz since if after now for in i we it "
-    "my you he she they the is are was were altogether total too also exactly correct right again "
-    "next first obviously actually really like on with using from at by until while though "
-    "although therefore this these those its it's i'm i've left each in all he's just well yes no "
-    "ok wait oh um even who how why what where same still always never this's that's thats lol "
-    "instead is isnt isn't however his her our their your our here there later before i'd i'll "
-    "and? my mine makes make equals equal gives where whereas unless even finally lastly second "
-    "secondly once easily easy be has have had did do does can".split()
-)
-_DOUBT_AFTER_AND = frozenset("another one some a an add then plus more half there".split())
+_OPERATOR_ENDS = load_claim_words()["operator ends"]
+_LABELS = load_claim_words()["labels"]
+_OPENERS = load_claim_words()["openers"]
+_PRONOUN_HEADS = load_claim_words()["pronoun heads"]
+_OPEN = load_claim_words()["goes on"]
+_SAFE_AFTER = load_claim_words()["new thought"]
+_DOUBT_AFTER_AND = load_claim_words()["goes on after and"]
 
 
 def is_label(lexemes: Lexemes, at: int) -> bool:
@@ -107,7 +82,7 @@ def names_one(lexemes: Lexemes, at: int) -> bool:
     if lexemes.text(at) != "one":
         return False
     before = lexemes.text(at - 1)
-    return before in _PRONOUN_HEADS or lexemes[at - 1].kind == "word" and before not in _OPENERS
+    return before in _PRONOUN_HEADS or (lexemes[at - 1].kind == "word" and before not in _OPENERS)
 
 
 def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
@@ -129,7 +104,7 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
         return read_number(lexemes, end + 1) is not None and lexemes.glued(end)
     if after.text in _OPEN:
         return True
-    if after.kind in ("numeral", "barrier"):
+    if after.kind in ("numeral", "barrier") or after.text in _WORDS:
         # Another statement may begin here without any comma.
         return not _statement_at(lexemes, end)
     if after.text == "and":
@@ -138,7 +113,7 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
             return True
         number = read_side(lexemes, end + 1)
         return number is not None and read_relation(lexemes, number.end) is None
-    if after.text == "," and lexemes[end + 1].kind == "numeral":
+    if after.text == "," and read_number(lexemes, end + 1) is not None:
         return not _statement_at(lexemes, end + 1)
     if after.kind != "word" or symbol:
         return after.kind == "word" and lexemes.glued(end) and after.text != "x"
@@ -148,3 +123,11 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
 def _statement_at(lexemes: Lexemes, at: int) -> bool:
     side = read_side(lexemes, at)
     return side is not None and side.operation and (read_relation(lexemes, side.end) is not None)
+
+
+def thought_ends(lexemes: Lexemes, at: int) -> bool:
+    """Say whether nothing that belongs to what was said stands at a lexeme."""
+    after = lexemes[at]
+    if not after.text or after.kind != "word":
+        return after.text not in ("-", "/", "%", "'")
+    return after.text in _SAFE_AFTER

@@ -12,13 +12,14 @@ side has two values and nothing is decided on the difference.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
+from typing import cast
 
 from journal.evidence.claims.lexing import Lexemes
 from journal.evidence.claims.numbers import Number, Style, read_number
 from journal.evidence.claims.phrases import Phrases, load_operation_words
-from journal.lexicon.facts import Unit, load_number_words, load_units
+from journal.lexicon.facts import Unit, load_claim_words, load_number_words, load_units
 
 _WORDS = load_number_words()
 _UNITS = load_units()
@@ -43,10 +44,7 @@ _AFTER = Phrases(
     )
 )
 _WHOLES = frozenset(("a", "an", "the", "my", "your", "his", "her", "our", "their", "one"))
-_PERSONS = frozenset(
-    "people children friends kids pupils boys girls groups plates bags boxes teams rows each "
-    "of them".split()
-)
+_PERSONS = load_claim_words()["sharers"]
 _UNKNOWN = frozenset(("?", "_", "__", "___", "____", "□", "☐", "something"))
 _MAX_POWER = 10**6
 
@@ -134,6 +132,14 @@ def read_side(lexemes: Lexemes, at: int) -> Side | None:
     Side or None
         None where no quantity begins.
     """
+    known = lexemes.read[1]
+    if at in known:
+        return cast("Side | None", known[at])
+    known[at] = side = _side(lexemes, at)
+    return side
+
+
+def _side(lexemes: Lexemes, at: int) -> Side | None:
     first = _operand(lexemes, at)
     if first is None:
         return None
@@ -171,11 +177,10 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
         inner = read_side(lexemes, at + 1)
         if inner is None or lexemes.text(inner.end) != ")":
             return None
-        inner.start, inner.end = at, inner.end + 1
-        return inner
+        return replace(inner, start=at, end=inner.end + 1)
     if text in _UNKNOWN:
         return Side(at, at + 1, ())
-    if text in ("minus", "negative") or (text in "-–" and text and lexemes.glued(at + 1)):
+    if text in ("minus", "negative") or (text in ("-", "–") and _is_minus(lexemes, at)):
         negative = _pair_or_verb(lexemes, at) if text == "minus" else None
         if negative is not None:
             return negative
@@ -208,6 +213,12 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
             return side
     number = read_number(lexemes, at)
     return None if number is None else _quantity(lexemes, at, number)
+
+
+def _is_minus(lexemes: Lexemes, at: int) -> bool:
+    """Say whether a dash is the sign of the numeral after it: "-3", not "one-half"."""
+    free = not lexemes.glued(at) or lexemes[at - 1].kind == "sign"
+    return free and lexemes.glued(at + 1) and lexemes[at + 1].kind == "numeral"
 
 
 def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
@@ -466,9 +477,10 @@ def _common_unit(chain: _Chain) -> tuple[Unit | None, bool]:
 
 def _style(operands: list[Side]) -> Style:
     styles = {operand.style for operand in operands}
-    for style in ("decimal", "fraction", "percent"):
+    order: tuple[Style, ...] = ("decimal", "fraction", "percent")
+    for style in order:
         if style in styles:
-            return style  # type: ignore[return-value]
+            return style
     return "whole"
 
 

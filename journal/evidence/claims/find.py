@@ -2,18 +2,29 @@
 
 from __future__ import annotations
 
-from journal.evidence.claims.assertion import is_asserted
+import re
+
+from journal.evidence.claims.assertion import is_asserted, is_supposed, sentence_end
+from journal.evidence.claims.contents import read_contents
 from journal.evidence.claims.lexing import Lexemes, read_lexemes
+from journal.evidence.claims.phrases import load_operation_words
+from journal.evidence.claims.place_value import read_digit_value, read_places, read_rounding
+from journal.evidence.claims.properties import read_property
+from journal.evidence.claims.shapes import (
+    SHAPE_STARTS,
+    last_part,
+    read_angle_sum,
+    read_parts,
+    starts_shape,
+)
 from journal.evidence.claims.statements import read_statement
 from journal.evidence.claims.verdicts import Found
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
-from journal.lexicon.facts import load_number_words, load_shape_facts, load_units
+from journal.lexicon.facts import load_claim_words, load_number_words, load_shape_facts, load_units
 from journal.records import Claim
 
-_UNCOUNTED = frozenset(
-    "times lots groups sets rows thats its equals makes gives gets adds minus plus ones".split()
-)
+_UNCOUNTED = load_claim_words()["uncounted"]
 
 
 def _triggers() -> frozenset[str]:
@@ -25,7 +36,31 @@ def _triggers() -> frozenset[str]:
     return frozenset(words)
 
 
+_NUMERAL = re.compile(r"[\d½¼¾⅓⅔⅕⅛]")
+_SIGNS = frozenset("=<>≠≈")
+# Without any of these words or signs nothing is claimed.
+_LINKS = frozenset(
+    (
+        *load_claim_words()["equal verbs"],
+        *load_claim_words()["property verbs"],
+        *("comes", "come", "came", "adds", "add", "added", "works", "thats", "its", "theres"),
+        *("means", "stands", "represents", "measures", "had", "havent", "hasnt", "round"),
+        *("rounds", "rounded", "equal", "total"),
+    )
+)
 _TRIGGERS = _triggers()
+_STARTS = (
+    frozenset(load_number_words())
+    | frozenset(first for phrases in load_operation_words().values() for first in phrases.firsts())
+    | frozenset(("a", "an", "the", "in", "there", "theres", "there's", "angles", "every", "all"))
+    | frozenset(("each", "any", "round", "rounded", "rounding", "negative", "point"))
+    | SHAPE_STARTS
+    | frozenset("(£-–?_□")
+)
+_SMALL = frozenset(("a", "an", "the", "in", "all", "every", "any", "each", "there"))
+_AFTER_SMALL = (_STARTS - _SMALL - load_claim_words()["property verbs"]) | frozenset(
+    (*load_units(), "are", "is", "digit", "difference", "product", "sum", "total", "the")
+)
 _KNOWN = frozenset(load_number_words()) | frozenset(load_units())
 
 
@@ -55,6 +90,7 @@ def find_claims(parse: Parse, setting: Setting) -> list[Claim]:
     )
     lexemes = read_lexemes(working, nouns)
     claims = []
+    supposed_until = -1
     for found in _find(lexemes):
         start, end = lexemes[found.start].start, lexemes[found.end - 1].end
         first, after = parse.offsets.to_original(start, end)
@@ -63,6 +99,9 @@ def find_claims(parse: Parse, setting: Setting) -> list[Claim]:
         if any(first <= at < after for at in parse.breaks):
             continue
         asserted = not found.other and is_asserted(lexemes, found)
+        if is_supposed(lexemes, found) and found.verdict == "false":
+            supposed_until = sentence_end(lexemes, found.end)
+        asserted = asserted and found.start >= supposed_until
         claims.append(
             Claim(
                 first,
@@ -80,9 +119,17 @@ def find_claims(parse: Parse, setting: Setting) -> list[Claim]:
 
 def _may_claim(parse: Parse) -> bool:
     working = parse.working
-    if any(digit in working for digit in "0123456789½¼¾"):
-        return True
-    return not _TRIGGERS.isdisjoint(token.lower for token in parse.tokens)
+    words = {token.lower for token in parse.tokens}
+    if _NUMERAL.search(working) is None and _TRIGGERS.isdisjoint(words):
+        return False
+    return not _LINKS.isdisjoint(words) or not _SIGNS.isdisjoint(working)
+
+
+def _may_start(lexemes: Lexemes, at: int) -> bool:
+    text = lexemes.text(at)
+    if text in _SMALL:
+        return lexemes[at + 1].kind == "numeral" or lexemes.text(at + 1) in _AFTER_SMALL
+    return text in _STARTS
 
 
 def _find(lexemes: Lexemes) -> list[Found]:
@@ -90,11 +137,58 @@ def _find(lexemes: Lexemes) -> list[Found]:
     free_from = -1
     at = 0
     while at < len(lexemes):
-        statement = read_statement(lexemes, at, free_from)
-        if statement is not None:
-            links, end = statement
-            found.extend(links)
-            at = free_from = end
-        else:
+        lexeme = lexemes[at]
+        if lexeme.kind != "numeral" and not _may_start(lexemes, at):
             at += 1
+            continue
+        read = _read(lexemes, at, free_from)
+        if read is None:
+            at += 1
+            continue
+        links, end = read
+        found.extend(links)
+        last = _said_of_result(lexemes, links[-1], end)
+        if last is not None:
+            found.append(last)
+            end = max(end, last.end)
+        at = free_from = end
     return found
+
+
+def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] | None:
+    """Read what begins at a lexeme; the more special kinds of statement first."""
+    text = lexemes.text(at)
+    one: Found | None = None
+    if text in ("the", "in"):
+        one = read_digit_value(lexemes, at)
+    elif text == "angles":
+        one = read_angle_sum(lexemes, at)
+    elif text.startswith("round"):
+        one = read_rounding(lexemes, at)
+    if one is None and starts_shape(lexemes, at):
+        same = None
+        if 0 < free_from < at <= free_from + 3:
+            same = last_part(lexemes, free_from)
+        parts = read_parts(lexemes, at, same)
+        if parts is not None:
+            return parts
+    if one is None and (lexemes[at].kind != "sign" and text not in ("the", "in", "angles")):
+        one = (
+            read_contents(lexemes, at)
+            or read_rounding(lexemes, at)
+            or read_places(lexemes, at, free_from)
+        )
+    if one is None:
+        one = read_property(lexemes, at, free_from)
+    if one is not None:
+        return [one], one.end
+    return read_statement(lexemes, at, free_from)
+
+
+def _said_of_result(lexemes: Lexemes, link: Found, end: int) -> Found | None:
+    """Read "which is even" after a result."""
+    if link.verdict == "undecided" or lexemes.text(end) not in ("which", "and", ","):
+        return None
+    if lexemes.text(end + 1) not in ("is", "which") or lexemes[end - 1].kind != "numeral":
+        return None
+    return read_property(lexemes, end - 1, end - 1)

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
-from typing import Literal, TypeAlias
+from typing import Any, Literal, NamedTuple, TypeAlias
 
 LexemeKind: TypeAlias = Literal["numeral", "word", "sign", "barrier"]
 
@@ -21,8 +20,7 @@ _LEXEME = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Lexeme:
+class Lexeme(NamedTuple):
     """A numeral, a word, a sign, or a number that is no quantity (2:30, 3/4/2024).
 
     ``text`` is lower case; ``start`` and ``end`` are indices into the working text, end exclusive.
@@ -38,28 +36,33 @@ END = Lexeme("sign", "", -1, -1)
 """Stands before the first lexeme and after the last."""
 
 
+_BEYOND = ("",) * 64
+
+
 class Lexemes:
     """The lexemes of a text, with safe access on both sides.
 
-    ``nouns`` holds the lower-case plural nouns that may be counted ("sweets").
+    ``text(index)`` is the lower-case text, empty a little beyond either end. ``nouns`` holds the
+    lower-case plural nouns that may be counted ("sweets"); ``read`` what was read at a lexeme
+    before: numbers, then sides.
     """
 
-    __slots__ = ("items", "nouns", "texts")
+    __slots__ = ("items", "nouns", "read", "text", "texts")
 
     def __init__(self, items: list[Lexeme], nouns: frozenset[str] = frozenset()) -> None:
         self.items = items
         self.nouns = nouns
+        self.read: tuple[dict[int, Any], dict[int, Any]] = ({}, {})
         self.texts = [item.text for item in items]
+        # Empty texts at the end serve for what lies beyond either end, indices below 0 too.
+        self.texts.extend(_BEYOND)
+        self.text = self.texts.__getitem__
 
     def __len__(self) -> int:
         return len(self.items)
 
     def __getitem__(self, index: int) -> Lexeme:
         return self.items[index] if 0 <= index < len(self.items) else END
-
-    def text(self, index: int) -> str:
-        """Return the lower-case text of a lexeme, empty outside the text."""
-        return self.texts[index] if 0 <= index < len(self.texts) else ""
 
     def glued(self, index: int) -> bool:
         """Say whether no space stands between a lexeme and the one before."""

@@ -5,7 +5,8 @@ from __future__ import annotations
 import unicodedata
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal, TypeAlias
+from functools import lru_cache
+from typing import Literal, TypeAlias, cast
 
 from journal.evidence.claims.lexing import Lexemes
 from journal.lexicon.facts import load_number_words
@@ -15,7 +16,18 @@ Style: TypeAlias = Literal["whole", "decimal", "fraction", "percent"]
 _WORDS = load_number_words()
 _ORDINAL_ENDINGS = frozenset(("st", "nd", "rd", "th"))
 _PERCENT = frozenset(("%", "percent", "percentage"))
+_OPENING = frozenset(("a", "an", "point"))
 _VULGAR_LIMIT = 1000
+_INTEGERS = {
+    word: int(entry.value)
+    for word, entry in _WORDS.items()
+    if entry.kind in ("small", "ten", "scale")
+}
+
+
+@lru_cache(maxsize=4096)
+def _exactly(numeral: str) -> Fraction:
+    return Fraction(numeral)
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,10 +73,18 @@ def read_number(lexemes: Lexemes, at: int) -> Number | None:
     Number or None
         None where no number begins, or for a number that is no quantity ("5th", "3D").
     """
+    known = lexemes.read[0]
+    if at in known:
+        return cast("Number | None", known[at])
+    known[at] = number = _number(lexemes, at)
+    return number
+
+
+def _number(lexemes: Lexemes, at: int) -> Number | None:
     lexeme = lexemes[at]
     if lexeme.kind == "numeral":
         number = _numeral(lexemes, at)
-    elif lexeme.kind == "word":
+    elif lexeme.text in _WORDS or lexeme.text in _OPENING:
         number = _spelt(lexemes, at)
     else:
         return None
@@ -85,7 +105,7 @@ def _numeral(lexemes: Lexemes, at: int) -> Number | None:
     if not text.isascii():
         return Number(_vulgar(text), "fraction", end)
     plain = text.replace(",", "").replace(" ", "")
-    value = Fraction("0" + plain if plain[0] == "." else plain)
+    value = _exactly("0" + plain if plain[0] == "." else plain)
     if "." in plain:
         return Number(value, "decimal", end, places=len(plain) - plain.index(".") - 1)
     following = lexemes[end]
@@ -221,53 +241,34 @@ def _spelt(lexemes: Lexemes, at: int) -> Number | None:
 
 def _words(lexemes: Lexemes, at: int) -> Number:
     """Read "one hundred and twenty-four", "sixty three", "two thousand and six"."""
-    total = Fraction(0)
-    below = Fraction(0)
-    limit = Fraction(10) ** 9
+    total = below = 0
     joined = False
     if _WORDS[lexemes.text(at)].kind == "scale":
-        below = Fraction(1)
+        below = 1
     end = at
-    room = limit
-    while (word := _WORDS.get(lexemes.text(end))) is not None:
-        if word.kind in ("small", "ten"):
-            if word.value >= room:
+    room = 10**9
+    while (size := _INTEGERS.get(lexemes.text(end))) is not None:
+        if _WORDS[lexemes.text(end)].kind != "scale":
+            if size >= room or lexemes.text(end) == "dozen":
                 break
-            if lexemes.text(end) == "dozen":
+            below += size
+            # After "twenty" only one to nine may follow, after "seven" nothing.
+            room = 10 if size >= 20 and _INTEGERS.get(lexemes.text(end + 1)) != 0 else 0
+        elif size == 100:
+            if not 0 < below < 100:
                 break
-            below += word.value
-            room = Fraction(10) if word.kind == "ten" else Fraction(0)
-            # After "twenty" only one to nine may follow, and zero never.
-            following = _WORDS.get(lexemes.text(end + 1))
-            if room and following is not None and following.value == 0:
-                room = Fraction(0)
-            end += 1
-        elif word.kind == "scale":
-            if word.value == 100:
-                if not 0 < below < 100:
-                    break
-                below *= 100
-            else:
-                total, below = total + (below or 1) * word.value, Fraction(0)
-            end += 1
-            room = Fraction(100)
-            joined = True
+            below, room, joined = below * 100, 100, True
         else:
-            break
-        if lexemes.text(end) == "-" and lexemes.glued(end) and room == 10:
-            following = _WORDS.get(lexemes.text(end + 1))
-            if following is not None and following.kind == "small" and 0 < following.value < 10:
+            total, below, room, joined = total + (below or 1) * size, 0, 100, True
+        end += 1
+        if room == 10 and lexemes.text(end) == "-" and lexemes.glued(end):
+            if 0 < _INTEGERS.get(lexemes.text(end + 1), 0) < 10:
                 end += 1
         elif joined and room == 100 and lexemes.text(end) == "and":
-            following = _WORDS.get(lexemes.text(end + 1))
             part = _WORDS.get(lexemes.text(end + 2))
-            if (
-                following is not None
-                and following.kind in ("small", "ten")
-                and not (part is not None and part.kind == "part")
-            ):
+            if lexemes.text(end + 1) in _INTEGERS and not (part and part.kind == "part"):
                 end += 1
-    value = total + below
+    value = Fraction(total + below)
     if lexemes.text(end) == "point" and _digit(lexemes, end + 1):
         return _after_point(lexemes, end + 1, value)
     return _with_part(lexemes, end, value, spelt=True)

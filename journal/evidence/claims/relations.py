@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal, TypeAlias
 
 from journal.evidence.claims.lexing import Lexemes
 from journal.evidence.claims.phrases import Phrases
+from journal.lexicon.facts import load_claim_words
 
 RelationKind: TypeAlias = Literal["equal", "more", "less", "between"]
 
-_VERBS = frozenset(
-    "is are was were equals equal equalled equaled makes make made making gives give gave get gets "
-    "got getting totals becomes leaves left isnt isn't aren't arent wasn't 's".split()
-)
+_VERBS = load_claim_words()["equal verbs"]
 _BE = frozenset(("is", "are", "was", "were", "be", "isnt", "isn't", "aren't", "arent", "wasn't"))
 _PHRASES = Phrases(
     (phrase, phrase)
@@ -33,34 +31,22 @@ _PHRASES = Phrases(
         "goes to",
     )
 )
-_MODALS = frozenset(
-    "would will must should can could might may has have wouldn't won't can't cannot cant couldn't "
-    "shouldn't doesn't does don't do doesnt dont didn't did wont cant".split()
-)
-_NEGATIVES = frozenset(
-    "not never isnt isn't aren't arent wasn't wouldn't won't can't cannot cant couldn't shouldn't "
-    "doesn't don't doesnt dont didn't wont".split()
-)
-_LEADS = frozenset(
-    "and so then which that it this these they you i we he she altogether together in total the "
-    "answer my your total this when that's it's thats its you'll i'll that'll it'll sum , all "
-    "if also just just actually really still only exactly always".split()
-)
+_MODALS = load_claim_words()["auxiliaries"]
+_NEGATIVES = load_claim_words()["negatives"]
+_LEADS = load_claim_words()["leads"]
 _CLOSED_LEADS = {"that's": "is", "it's": "is", "thats": "is", "its": "is", "which's": "is"}
-_FILLERS = frozenset(
-    "also just still actually really only always exactly me you us to be the same as equal "
-    "equivalent answer of a total an up again basically simply worth both all".split()
-)
-_ABOUT = frozenset(
-    "about nearly roughly almost approximately approx around close near nearer closer estimated "
-    "over under just-about ≈ ~".split()
-)
-_MORE = frozenset(
-    "more bigger greater larger higher longer heavier taller later wider older further".split()
-)
-_LESS = frozenset("less fewer smaller lower shorter lighter littler tinier narrower".split())
+_FILLERS = load_claim_words()["fillers"]
+_ABOUT = load_claim_words()["about"]
+_MORE = load_claim_words()["more"]
+_LESS = load_claim_words()["less"]
 _OTHERS = frozenset(("he", "she", "they"))
 _SYMBOLS: dict[str, RelationKind] = {"=": "equal", ">": "more", "<": "less"}
+_THAN: dict[str, RelationKind] = {
+    "over": "more",
+    "above": "more",
+    "under": "less",
+    "below": "less",
+}
 _LONGEST_LEAD = 6
 
 
@@ -85,10 +71,12 @@ class Relation:
         An estimate ("is about").
     other : bool
         Someone else's result ("and he got").
-    or_equal : bool
-        Both the comparison and equality are allowed.
-    gets : bool
-        The verb is "get" or "got".
+    same : bool
+        Said to be the same, or equality is allowed beside the comparison.
+    gets, makes : bool
+        The verb is "get" or "got"; "makes", "equals" or "adds up to".
+    told : bool
+        Joined by a pronoun or a comma ("it is", ", and this is").
     """
 
     kind: RelationKind
@@ -101,6 +89,7 @@ class Relation:
     same: bool = False
     gets: bool = False
     makes: bool = False
+    told: bool = False
 
 
 def read_relation(lexemes: Lexemes, at: int) -> Relation | None:
@@ -133,7 +122,8 @@ def read_relation(lexemes: Lexemes, at: int) -> Relation | None:
         if verb:
             break
     leads = lexemes.texts[at:lead]
-    weak = any(word in ("then", "i", "he", "she", "they", "it", "when", "if") for word in leads)
+    weak = "then" in leads or not _OTHERS.isdisjoint(leads)
+    told = lead > at and leads[0] not in ("which", "that", "that's", "thats", "altogether", "also")
     other = not _OTHERS.isdisjoint(leads)
     if lexemes.text(lead) in _SYMBOLS and lead > at and not weak:
         return _symbol(lexemes, lead)
@@ -158,7 +148,8 @@ def read_relation(lexemes: Lexemes, at: int) -> Relation | None:
                 end += 1
         else:
             return None
-    return _predicate(lexemes, end, verb, negated=negated, weak=weak, other=other)
+    found = _predicate(lexemes, end, verb, negated=negated, weak=weak, other=other)
+    return replace(found, told=True) if told and found is not None else found
 
 
 def _symbol(lexemes: Lexemes, at: int) -> Relation:
@@ -204,7 +195,9 @@ def _predicate(
         or_equal = lexemes.follows(end, "or", "equal", "to")
         end += 3 if or_equal else 0
         return Relation(kind, end, negated, False, weak, about, other, or_equal)
-    if be and word in _MORE | _LESS:
+    if be and word in _THAN:
+        return Relation(_THAN[word], end + 1, negated, False, weak, about, other)
+    if be and (word in _MORE or word in _LESS):
         return None
     if be and (word == "between" or lexemes.follows(end, "in", "between")):
         return Relation("between", end + (2 if word == "in" else 1), negated, other=other)

@@ -127,7 +127,12 @@ def _link(
         doubt = doubt or goes_on(lexemes, right.end, symbol=relation.symbol)
     if relation.gets and not left.operation:
         return None
+    if relation.told and (not left.operation or right.operation):
+        # "a fourth, and this is a half", "96 divided by 3 it's 63 divided by 9"
+        doubt = True
     verdict = check_link(left, relation, right, doubt=doubt)
+    if verdict == "undecided" and relation.told and not left.operation and left.known:
+        return None
     end = right.end
     if relation.kind == "equal" and verdict == "false" and _runs_on(left, right):
         # "3 + 4 = 7 + 2 = 9": each step is right, only the sign runs on.
@@ -216,12 +221,14 @@ def _and_sum(lexemes: Lexemes, left: Side) -> Side | None:
     if left.operation or not left.known or left.style == "percent":
         return None
     total, end, count = left.values[0], left.end, 1
+    commas = False
     parts = [left]
     while lexemes.text(end) in ("and", ","):
         at = end + 1 + (lexemes.text(end + 1) == "and")
         part = read_side(lexemes, at)
-        if part is None or part.operation or not part.known:
+        if part is None or part.operation or part.doubt or not part.known:
             return None
+        commas = commas or lexemes.text(end) == ","
         total, end, count = total + part.values[0], part.end, count + 1
         parts.append(part)
     if count < 2:
@@ -229,7 +236,7 @@ def _and_sum(lexemes: Lexemes, left: Side) -> Side | None:
     relation = read_relation(lexemes, end)
     if relation is None or relation.kind != "equal" or relation.gets:
         return None
-    if lexemes.text(end) == "is" and count > 2:
+    if lexemes.text(end) == "is" and (count > 2 or commas):
         return None
     if not (relation.makes or lexemes.text(end) in ("is", "altogether", "together", "=", "gives")):
         return None
@@ -245,6 +252,7 @@ def _and_sum(lexemes: Lexemes, left: Side) -> Side | None:
     side.doubt = (
         len(units) > 1
         or (right.known and str(right.values[0]) == digits)
+        or (lexemes.text(end) == "is" and right.values[:1] in [part.values for part in parts])
         or (right.known and right.values[0] == product and lexemes.text(end) != "=")
     )
     return side

@@ -29,10 +29,7 @@ def write_value(value: Fraction, style: Style = "whole", unit: Unit | None = Non
     """
     if unit is not None:
         value = value / unit.size
-    if style == "percent":
-        text = f"{_plain(value * 100, 'decimal')}%"
-    else:
-        text = _plain(value, style)
+    text = f"{_plain(value * 100, 'decimal')}%" if style == "percent" else _plain(value, style)
     if unit is None:
         return text
     if unit.name == "£":

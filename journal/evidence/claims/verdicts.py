@@ -119,13 +119,13 @@ def _surely_false(left: Side, relation: Relation, right: Side) -> bool:
 
 
 def _comparison_is_sure(left: Side, right: Side) -> bool:
-    """A small fraction against a whole number may be of some amount."""
+    """Say no where a small fraction, set against a whole number, may be of some amount."""
     if bool(left.noun) != bool(right.noun) or left.noun != right.noun:
         return False
     for one, other in ((left, right), (right, left)):
-        if one.style in ("fraction", "percent") and other.style == "whole":
-            if other.values[0] > 1 and not one.operation:
-                return False
+        small = one.style in ("fraction", "percent") and not one.operation
+        if small and other.style == "whole" and other.values[0] > 1:
+            return False
     return True
 
 
@@ -173,7 +173,8 @@ def write_quotient(left: Side) -> str | None:
     """Write a division with its remainder: "2 remainder 2"."""
     if left.division is None or not left.division[1]:
         return None
-    quotient, rest = divmod(*left.division)
+    amount, by = left.division
+    quotient, rest = divmod(amount, by)
     return f"{quotient} remainder {rest}" if rest else str(quotient)
 
 
