@@ -6,7 +6,7 @@ import os
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass, replace
-from functools import lru_cache, partial
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -15,7 +15,8 @@ from journal.bulk import map_chunks, split_chunks
 from journal.entries import make_entry
 from journal.evidence.claims import find_claims
 from journal.evidence.evidence import Evidence
-from journal.evidence.flags import find_flags, find_language_flags, find_worries
+from journal.evidence.flags import find_flags, find_worries
+from journal.evidence.flags.language import find_other_language
 from journal.evidence.informal import find_informal
 from journal.evidence.markers import find_markers
 from journal.evidence.mathematics import find_mathematics
@@ -26,16 +27,16 @@ from journal.evidence.setting import Setting
 from journal.evidence.vocabulary import find_vocabulary
 from journal.language.parse import Parse
 from journal.language.pipeline import describe_model, load_pipeline, parse_texts
+from journal.lesson import make_setting, read_plan
 from journal.lexicon.fingerprint import hash_lexicon
+from journal.lexicon.flags import Worries, load_worries
 from journal.lexicon.informal import load_informal
 from journal.lexicon.markers import load_markers
-from journal.lexicon.plan import Plan, load_plan
+from journal.lexicon.plan import Plan
 from journal.lexicon.terms import load_terms
-from journal.lexicon.watchlist import load_watchlist
 from journal.lexicon.words import load_speller
 from journal.records import (
     Entry,
-    Excluded,
     Flag,
     Metacognition,
     Mode,
@@ -51,7 +52,7 @@ from journal.records import (
     VocabularyUse,
 )
 from journal.rubric import RUBRIC_VERSION, check_metacognition, check_reasoning
-from journal.text.exclusions import blank_out, find_excluded
+from journal.text.exclusions import blank_out
 from journal.text.normalise import find_spacing_edits, normalise_characters
 from journal.text.offsets import Edit, OffsetMap
 from journal.text.words import find_words
@@ -72,13 +73,14 @@ class _Prepared:
     setting: Setting
     words: int
     not_scored: NotScored | None
-    flags: tuple[Flag, ...]
+    worries: tuple[Flag, ...]
     spelling: tuple[Spelling, ...]
     offsets: OffsetMap
 
     @property
     def is_parsed(self) -> bool:
-        return self.not_scored in (None, "too_short")
+        # Flags are looked for in all text, but for a worry, which an adult reads first.
+        return self.not_scored not in ("empty", "worry")
 
     @property
     def breaks(self) -> list[int]:
@@ -92,15 +94,20 @@ class Scorer:
     ----------
     plan : Plan, str or Path, optional
         The unit plan that serves where a call names none.
+    worries : Worries, optional
+        The school's own worry list; by default the one that ships.
     """
 
-    def __init__(self, *, plan: Plan | str | Path | None = None) -> None:
+    def __init__(
+        self, *, plan: Plan | str | Path | None = None, worries: Worries | None = None
+    ) -> None:
         self._nlp = load_pipeline()
         self._speller = load_speller()
         self._terms = load_terms()
         self._informal = load_informal()
         self._markers = load_markers()
-        self._plan = _read_plan(plan)
+        self._worries = worries or load_worries()
+        self._plan = read_plan(plan)
         self.version = ScorerVersion(
             version=__version__,
             language_model=describe_model(self._nlp),
@@ -173,7 +180,7 @@ class Scorer:
                 **source,
             }
         )
-        return self._score_batch([entry], _read_plan(plan) or self._plan)[0]
+        return self._score_batch([entry], read_plan(plan) or self._plan)[0]
 
     def score_many(
         self,
@@ -198,7 +205,7 @@ class Scorer:
         Score
             One an entry, in the order of the entries.
         """
-        read = _read_plan(plan) or self._plan
+        read = read_plan(plan) or self._plan
         made = (
             entry if isinstance(entry, Entry) else make_entry(entry, entry_id=str(number))
             for number, entry in enumerate(entries, start=1)
@@ -209,7 +216,7 @@ class Scorer:
             return
         # One thread of arithmetic a process, or they wait for each other.
         os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-        with ProcessPoolExecutor(max_workers=workers) as executor:
+        with ProcessPoolExecutor(workers, None, _start_worker, (self._worries,)) as executor:
             yield from map_chunks(
                 partial(_score_chunk, read), made, executor, size=BATCH, ahead=2 * workers
             )
@@ -228,62 +235,62 @@ class Scorer:
 
     def _prepare(self, entry: Entry, plan: Plan | None) -> _Prepared:
         text = entry.text
-        setting = _make_setting(entry, plan)
+        setting = make_setting(entry, plan)
         clean = normalise_characters(text)
+        excluded = [(part.start, part.end) for part in setting.excluded]
         prompts = [
             (part.start, part.end) for part in setting.excluded if part.why == "adult_prompt"
         ]
-        if prompts:
-            clean = blank_out(clean, prompts)
-        words = len(find_words(clean, [(part.start, part.end) for part in setting.excluded]))
+        clean = blank_out(clean, prompts) if prompts else clean
+        words = len(find_words(clean, excluded))
         spelling = self._speller.find_corrections(
-            clean,
-            original=text,
-            targets=setting.targets,
-            excluded=[(part.start, part.end) for part in setting.excluded],
+            clean, original=text, targets=setting.targets, excluded=excluded
         )
-        flags: list[Flag] = [] if entry.worry_released else find_worries(text, clean, spelling)
-        not_scored: NotScored | None = "worry" if flags else None
-        if not_scored is None:
-            not_scored = check_readable(clean, spelling)
-            if not_scored == "not_english":
-                flags = find_language_flags(text)
-        if not_scored not in (None, "too_short"):
-            spelling = []
+        not_scored = check_readable(clean, self._speller.words)
         edits = [Edit(item.start, item.end, item.read_as) for item in spelling]
-        taken = {(edit.start, edit.end) for edit in edits}
         edits += [
             edit
             for edit in find_spacing_edits(clean)
-            if not any(start < edit.end and edit.start < end for start, end in taken)
+            if not any(item.start < edit.end and edit.start < item.end for item in spelling)
         ]
+        offsets = OffsetMap(text, edits, clean)
+        worries = () if entry.worry_released else self._find_worries(offsets)
         return _Prepared(
             entry=entry,
             plan=plan,
             setting=setting,
             words=words,
-            not_scored=not_scored,
-            flags=tuple(flags),
+            not_scored="worry" if worries else not_scored,
+            worries=tuple(worries),
             spelling=tuple(spelling),
-            offsets=OffsetMap(text, edits, clean),
+            offsets=offsets,
         )
+
+    def _find_worries(self, offsets: OffsetMap) -> list[Flag]:
+        return find_worries(offsets.original, self._worries, self._speller.words)
 
     def _assemble(self, item: _Prepared, parse: Parse) -> Score:
         evidence = self.find_evidence(parse, item.setting)
-        if item.not_scored == "too_short":
-            reasoning, metacognition = NO_REASONING, NO_METACOGNITION
-        else:
-            reasoning, metacognition = check_reasoning(evidence), check_metacognition(evidence)
-        return replace(
+        if item.not_scored in ("not_english", "unreadable"):
+            flags = [*evidence.flags, *find_other_language(parse, self._speller.words)]
+            return replace(self._record(item), flags=tuple(flags))
+        score = replace(
             self._record(item),
+            spelling=item.spelling,
             vocabulary=evidence.vocabulary,
             informal=evidence.informal,
             markers=evidence.markers,
             reasons=evidence.reasons,
             claims=evidence.claims,
-            reasoning=reasoning,
-            metacognition=replace(metacognition, evidence=evidence.metacognition),
+            metacognition=replace(NO_METACOGNITION, evidence=evidence.metacognition),
             flags=evidence.flags,
+        )
+        if item.not_scored == "too_short":
+            return score
+        return replace(
+            score,
+            reasoning=check_reasoning(evidence),
+            metacognition=check_metacognition(evidence),
         )
 
     def find_evidence(self, parse: Parse, setting: Setting) -> Evidence:
@@ -347,7 +354,7 @@ class Scorer:
             scored=item.not_scored is None,
             not_scored_because=item.not_scored,
             excluded=item.setting.excluded,
-            spelling=item.spelling,
+            spelling=(),
             vocabulary=(),
             informal=(),
             markers=(),
@@ -355,33 +362,8 @@ class Scorer:
             claims=(),
             reasoning=NO_REASONING,
             metacognition=NO_METACOGNITION,
-            flags=item.flags,
+            flags=item.worries,
         )
-
-
-def _read_plan(plan: Plan | str | Path | None) -> Plan | None:
-    return load_plan(plan) if isinstance(plan, (str, Path)) else plan
-
-
-def _make_setting(entry: Entry, plan: Plan | None) -> Setting:
-    excluded: list[Excluded] = find_excluded(entry.text, entry.mode, entry.inserted)
-    lesson = plan.find_lesson(entry.lesson, entry.date) if plan else None
-    targets = entry.target_terms
-    if targets is None:
-        targets = plan.targets_for(lesson) if plan else ()
-    return Setting(
-        targets=targets,
-        earlier=plan.earlier_terms(lesson) if plan else (),
-        year=entry.year if entry.year is not None else (plan.year if plan else None),
-        domain=plan.domain if plan else None,
-        prompt=entry.prompt or (lesson.prompt if lesson else None),
-        mode=entry.mode,
-        word_bank=entry.word_bank or (tuple(lesson.word_bank) if lesson else ()),
-        sentence_starters=entry.sentence_starters
-        or (tuple(lesson.sentence_starters) if lesson else ()),
-        excluded=tuple(excluded),
-        ideas=plan.ideas_for(lesson) if plan else load_watchlist(),
-    )
 
 
 def _mark_in_reason(
@@ -397,10 +379,14 @@ def _mark_in_reason(
     ]
 
 
-@lru_cache(maxsize=1)
-def _worker_scorer() -> Scorer:
-    return Scorer()
+_scorer_of_process: Scorer | None = None
+
+
+def _start_worker(worries: Worries) -> None:
+    global _scorer_of_process  # noqa: PLW0603 - one scorer a process, loaded when it starts
+    _scorer_of_process = Scorer(worries=worries)
 
 
 def _score_chunk(plan: Plan | None, entries: list[Entry]) -> list[Score]:
-    return _worker_scorer()._score_batch(entries, plan)
+    assert _scorer_of_process is not None  # the executor's initialiser has run
+    return _scorer_of_process._score_batch(entries, plan)

@@ -26,6 +26,8 @@ class Speller:
         Every known lower-case word with its Zipf frequency; none is changed but by a rule.
     by_skeleton : mapping of str to sequence of str
         The words that may be corrections by `skeleton_key`, commonest first.
+    doubtful : frozenset of str
+        Known words that say nothing for the text being English: names and rarities.
     likelier : mapping of str to float
         Words of mathematics and reasoning, with what is added to their Zipf frequency.
     readings : mapping of str to str
@@ -43,6 +45,7 @@ class Speller:
         words: Mapping[str, float],
         by_skeleton: Mapping[str, Sequence[str]],
         *,
+        doubtful: frozenset[str] = frozenset(),
         likelier: Mapping[str, float] | None = None,
         readings: Mapping[str, str] | None = None,
         contractions: Mapping[str, str] | None = None,
@@ -50,6 +53,7 @@ class Speller:
         confusions: Confusions | None = None,
     ) -> None:
         self._words = words
+        self._doubtful = doubtful
         self._likelier = dict(likelier or {})
         self._contractions = dict(contractions or {})
         self._readings = {**self._contractions, **(readings or {})}
@@ -57,6 +61,11 @@ class Speller:
         self._confusions = confusions or Confusions(())
         self._index = CandidateIndex(words, by_skeleton)
         self._lessons: dict[tuple[str, ...], WordKnowledge] = {}
+
+    @property
+    def words(self) -> Mapping[str, float]:
+        """Every known lower-case word with its Zipf frequency."""
+        return self._words
 
     def find_corrections(
         self,
@@ -118,9 +127,11 @@ class Speller:
 
         return WordKnowledge(
             self._words,
+            self._doubtful,
             likelier,
             today,
             self._readings,
+            frozenset(self._contractions.values()) | {"shan't", "needn't", "daren't", "mightn't"},
             self._joins,
             frozenset(pair.split()[0] for pair in self._joins),
             self._confusions,
