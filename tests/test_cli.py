@@ -270,6 +270,20 @@ def test_a_stop_leaves_the_old_report(scorer: MadeScorer, tmp_path: Path) -> Non
     assert (tmp_path / "report.html").read_text(encoding="utf-8") == "old"
 
 
+def test_a_fault_shows_no_traceback_and_no_words_of_a_child(
+    monkeypatch: pytest.MonkeyPatch, entries: Path
+) -> None:
+    def fail() -> None:
+        raise ValueError("I know it")
+
+    monkeypatch.setattr("journal.cli.running.make_scorer", fail)
+    result = run("score", entries)
+    assert result.exit_code == 1
+    assert "A fault in the program stopped this (ValueError in test_cli.py" in result.stderr
+    assert "I know it" not in result.stderr
+    assert "Traceback" not in result.stderr
+
+
 def test_the_schema_describes_the_record() -> None:
     import jsonschema
 

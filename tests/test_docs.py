@@ -78,6 +78,7 @@ def test_every_column_is_documented(column: str) -> None:
     "code",
     [
         endings.FINE,
+        endings.FAULT,
         endings.CAN_NOT_BE_DONE,
         endings.ROWS_LEFT_OUT,
         endings.STOPPED,

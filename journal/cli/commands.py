@@ -58,7 +58,7 @@ def journal(
 
     \b
     Exit codes: 0 all is well; 2 it can't be done; 3 done, but some rows were left out;
-    130 stopped with Ctrl-C; 141 the reader of a pipe went away.
+    1 a fault in the program; 130 stopped with Ctrl-C; 141 the reader of a pipe went away.
     """
 
 

@@ -80,6 +80,6 @@ def score(
             stream.flush()
     else:
         saved = save_scores(scores, place)
-        complain(f"{saved.written} scored: {place}")
+        complain(f"{saved.written} entries written: {place}")
     say_read_first(saved.to_read_first, file)
     close(loaded)
