@@ -20,28 +20,62 @@ from journal.text.spelling.candidates import near_spellings
 from journal.text.spelling.phonetic import skeleton_key, sound_key
 
 _SPELLINGS = ("english", "british", "british_z", "british_variant_1", "american", "variant_1")
+_BRITISH = ("english", "british")
 _SIZES = (10, 20, 35, 40, 50, 55, 60, 70)
 _CANDIDATE_SIZE = 60
 _CANDIDATE_ZIPF = 1.6
 _SELDOM_SEEN = 1.2
-_FREQUENT = 3.3
-_FAR_COMMONER = 2.0
+_FREQUENT = 2.9
+_FAR_COMMONER = 1.3
 _SOUND_ALIKE_GAP = 2.4
 _SOUND_ALIKE_RARE = 3.5
 _SOUND_ALIKE_SIZE = 50
 _NAME_ZIPF = 3.0
 # Rare words, and short names, that are still read as they stand.
-_KEPT = frozenset("rote dun wan dan ed jon ann tim ben sam dom kit pi hr".split())
+_KEPT = frozenset(
+    ["rote", "dun", "wan", "dan", "ed", "jon", "ann", "tim", "ben", "sam", "dom", "kit", "pi", "hr"]
+)
 _CAPITALISED_CANDIDATES = frozenset(
-    "monday tuesday wednesday thursday friday saturday sunday january february march april may "
-    "june july august september october november december english england british britain "
-    "london french france spanish christmas roman venn".split()
+    [
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "saturday",
+        "sunday",
+        "january",
+        "february",
+        "march",
+        "april",
+        "may",
+        "june",
+        "july",
+        "august",
+        "september",
+        "october",
+        "november",
+        "december",
+        "english",
+        "england",
+        "british",
+        "britain",
+        "london",
+        "french",
+        "france",
+        "spanish",
+        "christmas",
+        "roman",
+        "venn",
+    ]
 )
 
 
-def _read(folder: Path, kind: str, sizes: tuple[int, ...]) -> dict[str, int]:
+def _read(
+    folder: Path, kind: str, sizes: tuple[int, ...], spellings: tuple[str, ...] = _SPELLINGS
+) -> dict[str, int]:
     found: dict[str, int] = {}
-    for spelling in _SPELLINGS:
+    for spelling in spellings:
         for size in sizes:
             file = folder / f"{spelling}-{kind}.{size}"
             if not file.exists():
@@ -61,6 +95,7 @@ def build_words(folder: Path) -> list[tuple[str, float, str]]:
         return round(zipf_frequency(word, "en", "large"), 2)
 
     sizes = _read(folder, "words", _SIZES)
+    british = _read(folder, "words", _SIZES, _BRITISH)
     names = _read(folder, "upper", _SIZES[:6]) | _read(folder, "proper-names", _SIZES[:6])
     words = {w: zipf(w) for w, size in sizes.items() if size <= 60 or zipf(w) >= _SELDOM_SEEN}
     by_sound: dict[str, float] = {}
@@ -81,13 +116,15 @@ def build_words(folder: Path) -> list[tuple[str, float, str]]:
     candidates = {
         word
         for word, frequency in known.items()
-        if sizes[word] <= _CANDIDATE_SIZE and frequency >= _CANDIDATE_ZIPF and len(word) > 1
+        if british.get(word, 99) <= _CANDIDATE_SIZE
+        and frequency >= _CANDIDATE_ZIPF
+        and len(word) > 1
     }
     for word in names:
         frequency = zipf(word)
-        if word not in words and frequency >= _NAME_ZIPF:
-            if word in _KEPT or not sounds_far_commoner(word, frequency):
-                known[word] = frequency
+        usual = word in _KEPT or not sounds_far_commoner(word, frequency)
+        if usual and word not in words and frequency >= _NAME_ZIPF:
+            known[word] = frequency
     for word in get_frequency_dict("en", "large"):
         frequency = zipf(word)
         if word in words or word in known or not (word.isascii() and word.isalpha()):

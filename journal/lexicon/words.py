@@ -14,7 +14,10 @@ from journal.text.spelling import Speller
 from journal.text.spelling.phonetic import skeleton_key
 
 _LIKELIER = {"mathematics": 1.2, "reasoning": 0.8}
+# However rare a word of mathematics is elsewhere, a lesson brings it up.
+_AT_LEAST = 4.6
 _CONTRACTION = 4.8
+_SHORT_FORM = 2.5
 
 
 @lru_cache(maxsize=1)
@@ -31,13 +34,19 @@ def load_speller() -> Speller:
     LexiconError
         If a data file is missing or is not as it should be.
     """
-    words, by_skeleton = load_words(LEXICON / "words.tsv.gz")
+    words, by_skeleton, doubtful = load_words(LEXICON / "words.tsv.gz")
     kinds = load_kinds(LEXICON / "words_mathematics.tsv")
     for word in kinds:
         if word not in words:
             words[word] = 2.0
-    likelier = {word: _LIKELIER[kind] for word, kind in kinds.items() if kind in _LIKELIER}
+    likelier = {
+        word: max(_LIKELIER[kind], _AT_LEAST - words[word])
+        for word, kind in kinds.items()
+        if kind in _LIKELIER
+    }
     table = tomllib.loads((LEXICON / "confusions.toml").read_text("utf-8"))
+    for word in table["known"]["words"].split():
+        words.setdefault(word, _SHORT_FORM)
     contractions: dict[str, str] = table["contractions"]
     for form in contractions:
         likelier[form] = _CONTRACTION - 2.5
@@ -45,6 +54,7 @@ def load_speller() -> Speller:
     return Speller(
         words,
         by_skeleton,
+        doubtful=doubtful,
         likelier=likelier,
         readings=table["readings"],
         contractions=contractions,
@@ -53,7 +63,7 @@ def load_speller() -> Speller:
     )
 
 
-def load_words(file: Path) -> tuple[dict[str, float], dict[str, list[str]]]:
+def load_words(file: Path) -> tuple[dict[str, float], dict[str, list[str]], frozenset[str]]:
     """Read the list of words.
 
     Parameters
@@ -64,8 +74,9 @@ def load_words(file: Path) -> tuple[dict[str, float], dict[str, list[str]]]:
 
     Returns
     -------
-    dict and dict
-        Zipf frequency by word; words by skeleton, commonest first.
+    dict, dict and frozenset
+        Zipf frequency by word; words by skeleton, commonest first; words that are never a
+        correction.
 
     Raises
     ------
@@ -82,10 +93,13 @@ def load_words(file: Path) -> tuple[dict[str, float], dict[str, list[str]]]:
         raise LexiconError(f"{file.name}: a line has not three columns; build the list again.")
     words = dict(zip(fields[0::3], map(float, fields[1::3]), strict=True))
     by_skeleton: dict[str, list[str]] = {}
+    never = []
     for word, skeleton in zip(fields[0::3], fields[2::3], strict=True):
-        if skeleton != "-":
+        if skeleton == "-":
+            never.append(word)
+        else:
             by_skeleton.setdefault(skeleton, []).append(word)
-    return words, by_skeleton
+    return words, by_skeleton, frozenset(never)
 
 
 def load_kinds(file: Path) -> dict[str, str]:

@@ -10,8 +10,17 @@ from journal.text.spelling.phonetic import skeleton_key
 
 _CONSONANTS = "bdFgklmnprstSCwYA"
 _LETTERS = "abcdefghijklmnopqrstuvwxyz"
-_KEEP = 36
+WEIGHT = 0.22
+"""How much cost one step of the Zipf scale gives back."""
+MOST = 6.2
+"""The Zipf frequency beyond which being commoner makes no word likelier."""
+_KEEP = 40
+_KEEP_WIDER = 15
 _RARE = 2.0
+_LONG = 7
+# How far behind the best a candidate is still weighed.
+_BEHIND = 0.5
+_FAR = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,12 +117,28 @@ class CandidateIndex:
         list of Candidate
             At most about thirty.
         """
-        found = self._gather(spelling, likelier, today)
+        pool = self._gather(spelling, likelier, today)
+        ranked = self._rank(spelling, pool, likelier, limit)
+        if len(spelling) >= _LONG and (not ranked or ranked[0].cost > _FAR):
+            wider = self._gather_wider(spelling, likelier, set(pool))
+            ranked = sorted(
+                ranked + self._rank(spelling, wider, likelier, limit),
+                key=lambda candidate: (candidate.score, candidate.word),
+            )
+        return ranked
+
+    def _rank(
+        self, spelling: str, pool: Iterable[str], likelier: Mapping[str, float], limit: float
+    ) -> list[Candidate]:
         ranked = []
-        for word in found:
-            cost = slip_cost(spelling, word, limit)
-            if cost <= limit:
-                ranked.append(Candidate(word, cost, cost - WEIGHT * self._weight(word, likelier)))
+        best = limit
+        for word in pool:
+            gain = WEIGHT * self._weight(word, likelier)
+            within = min(limit, best + _BEHIND + gain)
+            cost = slip_cost(spelling, word, within)
+            if cost <= within:
+                ranked.append(Candidate(word, cost, cost - gain))
+                best = min(best, cost - gain)
         ranked.sort(key=lambda candidate: (candidate.score, candidate.word))
         return ranked
 
@@ -121,7 +146,24 @@ class CandidateIndex:
         return word in self._by_skeleton.get(skeleton_key(word), ())
 
     def _weight(self, word: str, likelier: Mapping[str, float]) -> float:
-        return min(self._likelihood.get(word, 2.5), 6.2) + likelier.get(word, 0.0)
+        return min(self._likelihood.get(word, 2.5), MOST) + likelier.get(word, 0.0)
+
+    def _gather_wider(
+        self, spelling: str, likelier: Mapping[str, float], seen: set[str]
+    ) -> Iterable[str]:
+        """Return words whose skeleton is two slips away: one sound dropped, then any other."""
+        skeleton = skeleton_key(spelling)
+        near: set[str] = set()
+        for i in range(len(skeleton)):
+            near.update(_near_skeletons(skeleton[:i] + skeleton[i + 1 :]))
+        size, letters = len(spelling), set(spelling)
+        pool: dict[str, float] = {}
+        for key in near:
+            for word in self._by_skeleton.get(key, ()):
+                if abs(len(word) - size) <= 3 and word not in seen:
+                    unlike = len(letters.symmetric_difference(word))
+                    pool[word] = unlike - 0.6 * self._weight(word, likelier)
+        return sorted(pool, key=pool.__getitem__)[:_KEEP_WIDER]
 
     def _gather(
         self, spelling: str, likelier: Mapping[str, float], today: Collection[str]
@@ -141,7 +183,7 @@ class CandidateIndex:
 
         same = self._by_skeleton.get(skeleton, ())
         for word in same:
-            pool[word] = roughly(word, 1.5)
+            pool[word] = roughly(word, 3.0)
         for near in set(_near_skeletons(skeleton)):
             for word in self._by_skeleton.get(near, ()):
                 if word not in pool and -4 <= len(word) - size <= 5:
@@ -155,10 +197,4 @@ class CandidateIndex:
         for word in today:
             if abs(len(word) - size) <= 4:
                 pool[word] = roughly(word, 0.0)
-        if len(pool) > _KEEP:
-            return sorted(pool, key=pool.__getitem__)[:_KEEP]
-        return pool
-
-
-WEIGHT = 0.22
-"""How much cost one step of the Zipf scale gives back."""
+        return sorted(pool, key=pool.__getitem__)[:_KEEP]

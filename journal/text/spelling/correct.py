@@ -120,7 +120,12 @@ class Speller:
             if len(memo) >= _MEMO:
                 memo.clear()
             found = find_reading(
-                word, self._index, self._words, likelier, today, self._contractions
+                word,
+                self._index,
+                self._words,
+                likelier=likelier,
+                today=today,
+                contractions=self._contractions,
             )
             memo[word] = found
             return found

@@ -10,10 +10,13 @@ from journal.text.confusions import Confusions
 from journal.text.spelling.reading import LONGEST, Reading
 from journal.text.spelling.tokens import STOP, Piece
 
-_SURE_OF_A_NAME = 0.7
+_SURE_OF_A_NAME = 0.4
+_SURE_AT_THE_START = 0.8
 _COMMON_ZIPF = 4.0
 _JOIN_ZIPF = 3.4
 _LEAST_ENGLISH = 0.5
+_SURELY_ENGLISH = 0.6
+_CLITICS = frozenset({"s", "d", "m", "ll", "re", "ve"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,9 +24,11 @@ class WordKnowledge:
     """What the speller knows of words; see `journal.text.spelling.Speller`."""
 
     words: Mapping[str, float]
+    doubtful: frozenset[str]
     likelier: Mapping[str, float]
     today: frozenset[str]
     readings: Mapping[str, str]
+    contracted: frozenset[str]
     joins: Mapping[str, str]
     join_starts: frozenset[str]
     confusions: Confusions
@@ -33,8 +38,11 @@ class WordKnowledge:
         """Say whether a lower-case word, its possessive or the parts of its hyphens are known."""
         if word in self.words or word in self.today:
             return True
-        if word.endswith("'s"):
-            return self.knows(word[:-2])
+        if "'" in word:
+            head, _, tail = word.rpartition("'")
+            if tail == "t":
+                return word in self.contracted
+            return tail in _CLITICS and self.knows(head)
         if "-" in word:
             parts = word.split("-")
             return all(part in self.words for part in parts)
@@ -57,7 +65,7 @@ class EntryReading:
 
     def find(self) -> list[Spelling]:
         """Return the corrections in order; none if most of the words are not English."""
-        words = english = 0
+        words, english = 0, 0.0
         know = self._know
         for i, piece in enumerate(self._pieces):
             if not piece.is_word:
@@ -69,11 +77,14 @@ class EntryReading:
             lower = piece.lower
             if lower in know.join_starts and self._join_known(i):
                 english += 1
-            elif lower in know.readings:
+            elif lower in know.readings and (len(lower) > 1 or piece.surface == lower):
                 english += 1
                 self._read_fixed(i, know.readings[lower])
             elif know.knows(lower):
-                english += 1
+                if len(lower) == 1:
+                    words -= 1
+                elif lower not in know.doubtful:
+                    english += 1
             elif len(lower) <= LONGEST:
                 english += self._read_unknown(i)
         if words > 2 and english < _LEAST_ENGLISH * words:
@@ -133,6 +144,9 @@ class EntryReading:
         if lower.endswith("'s"):
             lower, ending = lower[:-2], "'s"
         letters = lower.replace("-", "").replace("'", "")
+        if letters in self._know.readings:
+            self._read_fixed(i, self._know.readings[letters])
+            return 1.0
         if len(letters) < 2:
             return 0.5
         if letters in self._know.words and letters != lower:
@@ -141,17 +155,19 @@ class EntryReading:
         reading = self._know.read(letters)
         if reading is None:
             return 0.0
-        is_name = piece.surface[0].isupper() and not piece.opens and not self._shouting
-        if is_name and not self._sure_of(reading):
+        capital = piece.surface[0].isupper() and not self._shouting
+        if capital and not self._sure_of(reading, opens=piece.opens):
             return 0.5
         self._add(i, i, reading.read_as + ending, reading.kind, self._why(reading))
-        return 1.0 if reading.cost < 0.8 or reading.read_as in self._know.likelier else 0.4
+        return 1.0 if reading.cost < _SURELY_ENGLISH else 0.3
 
-    def _sure_of(self, reading: Reading) -> bool:
-        word = reading.read_as
-        if reading.cost > _SURE_OF_A_NAME:
-            return False
-        return word in self._know.likelier or self._know.words.get(word, 0.0) >= _COMMON_ZIPF
+    def _sure_of(self, reading: Reading, *, opens: bool) -> bool:
+        """Say whether a word with a capital is a misspelling rather than a name."""
+        likely = reading.read_as in self._know.likelier
+        if opens:
+            common = likely or self._know.words.get(reading.read_as, 0.0) >= _COMMON_ZIPF
+            return common and reading.cost <= _SURE_AT_THE_START
+        return likely and reading.cost <= _SURE_OF_A_NAME
 
     def _why(self, reading: Reading) -> str:
         word = reading.read_as

@@ -6,19 +6,20 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 
 from journal.records import SpellingKind
-from journal.text.spelling.candidates import Candidate, CandidateIndex
+from journal.text.spelling.candidates import MOST, WEIGHT, Candidate, CandidateIndex
 from journal.text.spelling.costs import sound_cost
 from journal.text.spelling.phonetic import sound_key
 
 LONGEST = 30
-_SPLIT_COST = 0.55
+_SPLIT_COST = 0.9
+# Two words side by side are as likely as the product of their likelihoods, less chance.
+_PAIR = 7.0
 _SPLIT_ZIPF = 4.0
-_SPLIT_SHORT = frozenset(
-    "a i an as at be by do go he if in is it me my no of on or so to up us we".split()
-)
+_SPLIT_SHORT = frozenset(("a", "an", "at", "be", "in", "is", "it", "my", "of", "on", "so", "to"))
 _LIMITS = {2: 0.45, 3: 0.75, 4: 0.95, 5: 1.15, 6: 1.4, 7: 1.6}
 _LIMIT = 1.9
-_MARGIN = 0.06
+_SURE = 0.5
+_ENDINGS = ("s", "ed", "ing", "er", "ly", "ness", "ish", "able")
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +53,7 @@ def find_reading(
     spelling: str,
     index: CandidateIndex,
     zipf: Mapping[str, float],
+    *,
     likelier: Mapping[str, float],
     today: Collection[str],
     contractions: Mapping[str, str],
@@ -84,14 +86,28 @@ def find_reading(
     split = _split(spelling, zipf, likelier)
     if split is not None and (best is None or split[1] < best.score):
         return Reading(split[0], "join", _SPLIT_COST, False)
-    if best is None or not _sure(spelling, best):
+    if best is None or not _sure(spelling, best, zipf, likelier):
         return None
     heard = sound_cost(sound_key(spelling), sound_key(best.word)) <= 0.5
     return Reading(contractions.get(best.word, best.word), "non_word", best.cost, heard)
 
 
-def _sure(spelling: str, best: Candidate) -> bool:
-    return best.cost <= limit_for(spelling)
+def _sure(
+    spelling: str, best: Candidate, zipf: Mapping[str, float], likelier: Mapping[str, float]
+) -> bool:
+    if best.cost > limit_for(spelling):
+        return False
+    return best.cost <= _SURE or best.word in likelier or not _is_inflected(spelling, zipf)
+
+
+def _is_inflected(spelling: str, zipf: Mapping[str, float]) -> bool:
+    """Say whether a spelling is a known word with an ending, though no dictionary has it."""
+    for ending in _ENDINGS:
+        if spelling.endswith(ending):
+            stem = spelling[: -len(ending)]
+            if len(stem) >= 4 and max(zipf.get(stem, 0.0), zipf.get(stem + "e", 0.0)) >= 3.0:
+                return True
+    return False
 
 
 def _split(
@@ -111,7 +127,7 @@ def _split(
         weights = [zipf[part] + likelier.get(part, 0.0) for part in (first, second)]
         if min(weights) < _SPLIT_ZIPF:
             continue
-        score = _SPLIT_COST - 0.22 * min(sum(weights) / 2, 6.2)
+        score = _SPLIT_COST - WEIGHT * min(sum(weights) - _PAIR, MOST)
         if best is None or score < best[1]:
             best = (f"{first} {second}", score)
     return best
