@@ -27,6 +27,7 @@ _SIMPLER = (
     (re.compile(r"wh"), "w"),
     (re.compile(r"z"), "s"),
     (re.compile(r"[aeiouy]+"), "a"),
+    (re.compile(r"(?<=a)r$|(?<=.)a$"), ""),
 )
 
 
@@ -88,7 +89,8 @@ def name_language(text: str, known: Container[str], languages: HomeLanguages) ->
         return "other"
     votes: Counter[str] = Counter()
     english = foreign = 0
-    for word in words:
+    told = [word for word in words if word not in languages.either]
+    for word in told:
         if word in languages.english:
             english += 1
             # The same letters may be a word of both: it may support, never decide.
@@ -99,9 +101,9 @@ def name_language(text: str, known: Container[str], languages: HomeLanguages) ->
             foreign += 1
         elif word in known or not _is_latin(word) or _sounds_english(word, languages):
             english += 1
-    if english * 2 >= len(words) or foreign < 1 or foreign * 4 < len(words):
+    if not foreign or english * 2 >= len(told) or foreign * 4 < len(told):
         return None
-    if foreign < 2 and len(words) > 3:
+    if foreign == 1 and (english * 3 >= len(told) or len(words) < 3):
         return None
     return votes.most_common(1)[0][0].replace("_romanised", "").capitalize() if votes else "other"
 

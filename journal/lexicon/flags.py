@@ -54,11 +54,16 @@ class Worries:
 
 @dataclass(frozen=True, slots=True)
 class Help:
-    """Calls for help: phrases, words that are one when they stand alone, and signs of success."""
+    """Calls for help: phrases, words that are one when they stand alone, and signs of success.
+
+    ``requests`` ask for help in so many words, and nothing around them unsays it.
+    """
 
     phrases: Phrases
+    requests: PatternIndex[str]
     alone: frozenset[str]
     solved: PatternIndex[str]
+    slips: Mapping[str, str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,11 +99,15 @@ class Keywords:
 
 @dataclass(frozen=True, slots=True)
 class HomeLanguages:
-    """Common words of languages spoken at home, and the letters English has not."""
+    """Common words of languages spoken at home, and the letters English has not.
+
+    ``either`` are spellings that decide nothing.
+    """
 
     words: Mapping[str, frozenset[str]]
     letters: frozenset[str]
     english: frozenset[str]
+    either: frozenset[str]
 
 
 @lru_cache(maxsize=8)
@@ -113,11 +122,7 @@ def load_worries(path: Path | None = None) -> Worries:
     data = _read("worries.toml", path)
     with _naming(path or LEXICON / "worries.toml"):
         phrases = _phrases(data["phrases"], data["unless"]["patterns"])
-        slips = {
-            wrong: right
-            for right, wrongs in data.get("slips", {}).items()
-            for wrong in wrongs.split()
-        }
+        slips = _slips(data)
     words = {
         word for texts in data["phrases"].values() for text in texts for word in _letters(text)
     }
@@ -130,7 +135,13 @@ def load_help(path: Path | None = None) -> Help:
     data = _read("help.toml", path)
     with _naming(path or LEXICON / "help.toml"):
         phrases = _phrases({"help": data["phrases"]}, data["unless"])
-        return Help(phrases, frozenset(data["alone"]), PatternIndex([("solved", data["solved"])]))
+        return Help(
+            phrases=phrases,
+            requests=PatternIndex([("request", data["requests"])]),
+            alone=frozenset(data["alone"]),
+            solved=PatternIndex([("solved", data["solved"])]),
+            slips=_slips(data),
+        )
 
 
 @lru_cache(maxsize=1)
@@ -175,6 +186,7 @@ def load_home_languages() -> HomeLanguages:
             {name: frozenset(words.split()) for name, words in data["words"].items()},
             frozenset(data["letters"]),
             frozenset(data["english"].split()),
+            frozenset(data["either"].split()),
         )
 
 
@@ -217,6 +229,11 @@ def _phrases(groups: Mapping[str, Iterable[str]], unless: Iterable[str]) -> Phra
         PatternIndex([(name, list(patterns)) for name, patterns in groups.items()]),
         PatternIndex([("unless", list(unless))]),
     )
+
+
+def _slips(data: Mapping[str, Any]) -> dict[str, str]:
+    listed = data.get("slips", {})
+    return {wrong: right for right, wrongs in listed.items() for wrong in wrongs.split()}
 
 
 def _letters(pattern: str) -> list[str]:

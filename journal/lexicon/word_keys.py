@@ -51,6 +51,8 @@ _IRREGULAR = {
         "bring": "brought",
         "understand": "understood",
         "half": "halves",
+        "vertex": "vertices vertexes vertexs verticies",
+        "axi": "axes axis",
         "not": "n't",
         "his": "his",
         "this": "this",
@@ -71,7 +73,7 @@ _IRREGULAR = {
         "see": "saw seen",
         "leav": "left leaving",
     }.items()
-    for form in forms.split()
+    for form in (key, *forms.split())
 }
 _CONTRACTED = {
     form: tuple(keys.split())

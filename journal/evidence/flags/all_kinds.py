@@ -56,7 +56,7 @@ def find_flags(  # noqa: PLR0917 - in the order in which they are found
     """
     words = read_words(parse.working)
     flags = [
-        *find_help(parse, words, load_help()),
+        *find_help(parse, load_help()),
         *find_ideas(parse, words, setting.ideas, claims, load_not_asserted()),
         *find_copied(parse, words, setting),
         *find_pasted_bank(parse, words, setting, load_keywords().bare),

@@ -13,6 +13,7 @@ _COUNT = {key_of(word): number for number, word in enumerate(_NUMBERS.split(), 1
 _PART = {key_of(word): number for number, word in enumerate(_PARTS.split(), 2)}
 _PART["quarter"] = 4
 _PART |= {"hundredth": 100, "thousandth": 1000, "twelfth": 12}
+_MINUS = re.compile(rf"(?<= )(?:-|minus|{key_of('negative')}) (?=[0-9])")
 _VALUE = (
     r"(?:-?[0-9]+/[0-9]+|-?[0-9]*\.?[0-9]+"
     rf"|(?:(?:{'|'.join(_COUNT)}) )?(?:{'|'.join(_PART)})|(?:{'|'.join(_COUNT)})(?! [a-z]))"
@@ -41,7 +42,7 @@ def compares_rightly(words: WordStream, first: int, after: int) -> bool:
         False where it doesn't hold, or where no two numbers are compared.
     """
     # A minus sign stands as a word of its own before its number.
-    stretch = " " + " ".join(words.keys[first:after]).replace("- ", "-") + " "
+    stretch = _MINUS.sub("-", f" {' '.join(words.keys[first:after])} ")
     match = _COMPARED.search(stretch)
     if match is None:
         return False

@@ -15,6 +15,7 @@ from journal.lexicon.watchlist import Idea
 from journal.lexicon.word_keys import WordStream
 from journal.records import Claim, Flag, Span
 
+_ASKING = frozenset({"is", "are", "does", "do", "can", "could", "will", "would", "why"})
 _REACH = 14
 """A rejection may follow an idea within so many words."""
 
@@ -100,6 +101,8 @@ def _is_asserted(
     while end < len(words) and words.keys[end] != ".":
         end += 1
     if end < len(words) and "?" in words.text[words.starts[end] : words.ends[end]]:
+        return False
+    if words.text[words.starts[begin] : words.ends[begin]].lower() in _ASKING:
         return False
     # "not", or a word like it, just before the idea turns it round.
     if set(words.keys[max(begin, first - 2) : first]) & {"not", "never"}:

@@ -46,7 +46,8 @@ def find_keyword_strings(parse: Parse, words: WordStream, keywords: Keywords) ->
             at += 1
         joining = sum(key in keywords.connectives for key in run)
         following = sum(content[after : _sentence_end(words, after)])
-        if whole_is_bare or _strung(run, joining, following, keywords):
+        alone = whole_is_bare and (joining > 1 or len(run) == len(words))
+        if alone or _strung(run, joining, following, keywords):
             flags.append(
                 make_flag("keyword_string", parse.text, own_span(parse, words, first, after), _WHY)
             )
@@ -56,7 +57,7 @@ def find_keyword_strings(parse: Parse, words: WordStream, keywords: Keywords) ->
 def _strung(run: list[str], joining: int, following: int, keywords: Keywords) -> bool:
     if len(run) >= _CERTAIN:
         return joining >= 2 or len(set(run)) == 1 or following < _ENOUGH
-    if len(run) < 2 or following >= _ENOUGH:
+    if len(set(run)) < 2 or following >= _ENOUGH:
         return False
     if len(run) == 2 and tuple(run) in keywords.natural:
         return False
