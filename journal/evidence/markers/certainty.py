@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from journal.evidence.markers.joining import is_feeling, subject
+from journal.evidence.markers.joining import in_context, is_feeling, subject
 from journal.evidence.markers.view import Judgement, Occurrence, View
 from journal.evidence.markers.words import PEOPLE, WORDS
 
@@ -137,6 +137,8 @@ def read_i_think(view: View, at: Occurrence) -> Judgement:
         right = view.following(right[0] + 1)
     span = view.quote(at.first, min(right[1], at.after + 6))
     if right[0] >= right[1] or view.word(at.after) in ("so", "about", "of"):
+        if view.word(at.after) in ("of", "about") and in_context(view, at.first):
+            return _sure(span)
         return Judgement("look_alike", f"{span} holds no claim")
     who = subject(view, right)
     if is_feeling(view, right) or (who in PEOPLE and not view.maths(right, "quantity", "relation")):

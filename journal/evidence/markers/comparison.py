@@ -4,14 +4,30 @@ from __future__ import annotations
 
 from journal.evidence.markers.joining import is_feeling, subject
 from journal.evidence.markers.view import Judgement, Occurrence, View
-from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, WORDS
+from journal.evidence.markers.words import BE, PEOPLE, STOPS, SUBJECTS, WORDS
 
 _COMPARATIVES = WORDS["comparison.comparatives"]
 _NOT_COMPARED = WORDS["comparison.not_compared"]
 _EVERYDAY = WORDS["comparison.everyday"]
 _ORDINARY = WORDS["comparison.ordinary"]
 _SAME_WHAT = WORDS["comparison.same_what"]
+_THINGS = WORDS["comparison.things"]
 _MEASURES = WORDS["comparison.measures"]
+
+
+def is_than(view: View, i: int) -> bool:
+    """Say whether "then" stands for "than": right after a comparative, before a thing."""
+    before = view.word(i - 1)
+    return (
+        (
+            before in _COMPARATIVES
+            or (before.endswith("er") and (view.tag(i - 1) == "JJR" or view.word(i - 2) in BE))
+        )
+        and before not in _EVERYDAY
+        and before not in ("more", "less", "later", "earlier", "further", "over")
+        and view.word(i + 1) not in SUBJECTS
+        and view.tag(i + 1) in ("DT", "CD", "NN", "NNS", "JJ", "PRP$")
+    )
 
 
 def find_than(view: View, i: int) -> tuple[int, str] | None:
@@ -113,6 +129,10 @@ def read_comparing(view: View, at: Occurrence) -> Judgement:
     right = view.following(at.after)
     nearby = (at.after, min(at.after + 6, right[1]))
     span = view.quote(at.first, nearby[1])
+    if at.form.form in ("twice as", "half as", "times as") and (
+        view.word(at.after) in ("well", "usual", "before") or view.tag(at.after)[:1] not in "JRV"
+    ):
+        return Judgement("look_alike", f"{span} compares nothing")
     inside = (at.first + 1, at.after - 1)
     no = Judgement("no_mathematics", f"{span} compares nothing mathematical")
     if view.has(inside, _SAME_WHAT) or view.word(at.after) in ("yesterday", "last", "usual", "me"):
@@ -149,7 +169,7 @@ def read_same(view: View, at: Occurrence) -> Judgement:
         return Judgement("look_alike", f"{span} is no comparison of mathematical things")
     if after in _MEASURES or view.maths((at.after, at.after + 2)):
         return Judgement("reasoning", f"{span} compares mathematical things")
-    if view.maths(left) and not is_feeling(view, left):
+    if (view.maths(left) or view.has(left, _THINGS)) and not is_feeling(view, left):
         if after in STOPS or not after or view.tag(at.after) not in ("NN", "NNS", "NNP"):
             return Judgement("reasoning", f"{span} compares mathematical things")
     if subject(view, left) in PEOPLE:

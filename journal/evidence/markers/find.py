@@ -111,7 +111,7 @@ def find_occurrences(view: View, forms: MarkerForms) -> list[Occurrence]:
     for i, word in enumerate(words):
         if i < taken:
             continue
-        if word == "than":
+        if word == "than" or (word == "then" and comparison.is_than(view, i)):
             than = comparison.find_than(view, i)
             if than is not None:
                 first, label = than

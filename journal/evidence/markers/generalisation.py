@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from journal.evidence.markers.joining import is_feeling, is_said, subject
 from journal.evidence.markers.view import Judgement, Occurrence, View
-from journal.evidence.markers.words import CLOSED_NOUNS, PEOPLE, STOPS, WORDS
+from journal.evidence.markers.words import CLOSED_NOUNS, PEOPLE, STOPS, VERBS_ANYWHERE, WORDS
 
 _ENDS_CLASS = frozenset(("VBZ", "VBP", "MD", "IN", "CC", ",", "PRP", "WDT", "TO", "RB"))
+_RIGHT_OR_WRONG = frozenset(("right", "wrong", "stuck", "maths", "math"))
 _COUNTS = WORDS["generalisation.counts"]
 _PARTS = WORDS["generalisation.parts"]
 _WORKS = WORDS["generalisation.works"]
@@ -41,6 +42,7 @@ def read_always(view: View, at: Occurrence) -> Judgement:
         if (
             view.word(at.after) in ("get", "gets", "got", "find", "end", "add", "make")
             and view.maths(right, "quantity", "term", "relation")
+            and not view.has(right, _RIGHT_OR_WRONG)
             and not is_feeling(view, right)
         ):
             return Judgement("reasoning", f"{name} claims it for every case: {span}")
@@ -49,11 +51,14 @@ def read_always(view: View, at: Occurrence) -> Judgement:
         (who in PEOPLE and who not in ("i", "we"))
         or is_feeling(view, right)
         or is_said(view, right)
+        or (view.word(at.after) in ("get", "got", "getting") and view.has(right, _RIGHT_OR_WRONG))
     ):
         return no
     if view.maths(clause) or view.has((at.after, right[1]), _WORKS):
         return Judgement("reasoning", f"{name} claims it for every case: {span}")
-    if _maths_earlier(view, at.first) and who in ("it", "they", "this", "that", "you", "its"):
+    if who in ("it", "they", "this", "that", "you", "its") and (
+        _maths_earlier(view, at.first) or "JJR" in view.tags[at.after : right[1]]
+    ):
         return Judgement("reasoning", f"{name} claims it for every case: {span}")
     return no
 
@@ -67,7 +72,7 @@ def _noun_after(view: View, i: int) -> tuple[int, int]:
     end = i
     while end < min(i + 5, len(view.words)):
         word, tag = view.words[end], view.tags[end]
-        if word in STOPS or tag in _ENDS_CLASS and view.kinds[end] is None:
+        if word in STOPS or (tag in _ENDS_CLASS and view.kinds[end] is None):
             break
         end += 1
     return i, end
@@ -107,8 +112,8 @@ def read_each(view: View, at: Occurrence) -> Judgement:
     closed = view.has(what, CLOSED_NOUNS | PEOPLE | _PARTS) and not _general_earlier(view, at.first)
     past = any(view.tags[i] == "VBD" for i in range(what[1], min(what[1] + 3, len(view.words))))
     has_verb = any(
-        view.tags[i] in ("VBZ", "VBP", "MD")
-        for i in range(what[1], min(what[1] + 8, len(view.words)))
+        view.tags[i] in ("VBZ", "VBP", "MD") or view.words[i] in VERBS_ANYWHERE
+        for i in range(what[0] + 1, min(what[1] + 8, len(view.words)))
     )
     return _judge_class(
         view, at, what, open_class=not closed and not acting and not past and has_verb

@@ -101,7 +101,7 @@ def is_said(view: View, stretch: Stretch) -> bool:
             and words[i] == "tells"
         ):
             return any(words[at] in AUTHORITIES or words[at] in PEOPLE for at in range(first, i))
-        if words[i] == "rule" and not view.maths((i, after)):
+        if words[i] in ("rule", "rules") and not view.maths((i + 1, after)):
             return True
     return False
 
@@ -152,7 +152,9 @@ def in_context(view: View, i: int, reach: int = 25) -> bool:
 
 def names_property(view: View, stretch: Stretch) -> bool:
     """Say whether a clause states a property in everyday words ("it is bigger", "they fit")."""
-    return joins_property(view, stretch) and view.has(stretch, _PROPERTIES)
+    return joins_property(view, stretch) and (
+        view.has(stretch, _PROPERTIES) or "JJR" in view.tags[stretch[0] : stretch[1]]
+    )
 
 
 def is_action(view: View, stretch: Stretch) -> bool:

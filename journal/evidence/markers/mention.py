@@ -11,6 +11,7 @@ _QUOTES = frozenset(['"', "'", "“", "”", "‘", "’", "`", "``", "''"])
 _BETWEEN = frozenset([",", "and", "or", "the", "word", "words", "/", "-", "&", "+"]) | _QUOTES
 _AFTER_A_WORD = WORDS["mention.after_a_word"]
 _STRING = 3
+_CLAUSE = 2
 
 
 def read_mentions(view: View, occurrences: Sequence[Occurrence]) -> dict[int, Judgement]:
@@ -45,16 +46,23 @@ def _strings(view: View, occurrences: Sequence[Occurrence]) -> list[list[int]]:
         runs.append(run)
         run = [k]
     runs.append(run)
-    return [run for run in runs if len(run) >= _STRING and _joins_nothing(view, occurrences, run)]
+    return [run for run in runs if len(run) > 1 and _joins_nothing(view, occurrences, run)]
 
 
 def _joins_nothing(view: View, occurrences: Sequence[Occurrence], run: list[int]) -> bool:
-    # "it must always be the same" piles up three forms and makes sense; a bare list does not.
-    functions = {occurrences[k].form.form for k in run}
-    joining = sum(
-        occurrences[k].form.function in ("reason", "result", "condition", "contrast") for k in run
-    )
-    return (joining >= 2 and len(functions) >= 3) or len(run) > 3
+    """Tell a bare list of words from forms that pile up in a sentence ("because if every")."""
+    joining = [
+        occurrences[k].form.function
+        for k in run
+        if occurrences[k].form.function in ("reason", "result", "contrast")
+    ]
+    last = occurrences[run[-1]].after
+    bare = view.following(last)[1] - last < _CLAUSE
+    if len(run) < _STRING:
+        return joining == ["reason", "result"] and occurrences[run[1]].form.form == "therefore"
+    if len(joining) >= 2:
+        return bare or len(joining) > 2 or joining[-1] != "reason"
+    return bare and (len(joining) == 1 or len(run) > _STRING)
 
 
 def _is_named(

@@ -83,30 +83,29 @@ def read_since(view: View, at: Occurrence) -> Judgement:
     i = at.after
     rest = view.following(i)
     quote = view.quote(*rest)
-    if rest[0] >= rest[1]:
-        return Judgement("look_alike", "nothing follows 'since'")
-    time = f"'since' tells the time: {quote}"
-    if view.word(at.first - 1) in ("ever", "long"):
-        return Judgement("narrative", time)
-    opens = view.word(i) in SUBJECTS
-    if (
-        view.word(i) in TIME_WORDS
-        or (
-            view.word(i) in ("the", "last", "my", "this", "that", "our", "about", "a")
-            and (view.word(i + 1) in TIME_WORDS or view.word(i + 2) in TIME_WORDS)
-        )
-    ) and not (view.word(i) in ("the", "this", "that") and _finite_after(view, i + 2, rest)):
-        return Judgement("narrative", time)
-    verb = first_verb(view, rest)
-    if verb is None or (not opens and not _finite_after(view, i, rest)):
-        if view.tag(i) == "CD" and view.maths(rest) and _has_relation(view, rest):
+    point = Judgement("look_alike", f"'since' names a point in time: {quote}")
+    time = Judgement("narrative", f"'since' tells the time: {quote}")
+    if rest[0] >= rest[1] or view.word(i) in STOPS or view.word(at.first - 1) == "ever":
+        return point
+    told = any(view.word(k) in TIME_WORDS for k in range(i, min(i + 3, rest[1])))
+    finite = _finite_after(view, i + 1, rest)
+    if told and not (finite and view.word(i) in SUBJECTS):
+        return time
+    if view.tag(i) == "VBG" and not view.maths(rest):
+        return time
+    if not finite or (view.tag(i) == "CD" and not _states(view, rest)):
+        if any("=" in view.words[k] for k in range(*rest)):
             return Judgement("reasoning", f"'since' gives the reason: {quote}")
-        return Judgement("narrative", time)
-    if view.tag(i) == "VBG":
-        return Judgement("narrative", time)
-    if _perfect_before(view, at.first) and view.tag(verb) == "VBD":
-        return Judgement("narrative", time)
+        return point
+    verb = first_verb(view, rest)
+    if verb is not None and _perfect_before(view, at.first) and view.tag(verb) == "VBD":
+        return time
     return judge_reason(view, at)
+
+
+def _states(view: View, rest: Stretch) -> bool:
+    """Say whether a number is what the clause is about: "since 6 is half of 12"."""
+    return view.tag(rest[0] + 1) in ("VBZ", "VBP", "MD", "VBD") or view.maths(rest, "operation")
 
 
 def _finite_after(view: View, i: int, stretch: Stretch) -> bool:
@@ -114,10 +113,6 @@ def _finite_after(view: View, i: int, stretch: Stretch) -> bool:
         view.tags[at] in ("VBZ", "VBP", "VBD", "MD") or view.verbs[at]
         for at in range(i, stretch[1])
     )
-
-
-def _has_relation(view: View, stretch: Stretch) -> bool:
-    return any("=" in view.words[i] for i in range(*stretch))
 
 
 def _perfect_before(view: View, i: int) -> bool:

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from journal.evidence.markers.joining import (
     first_verb,
+    in_context,
     is_action,
     is_feeling,
     is_ground,
     is_said,
     is_topic,
     joins_property,
+    names_property,
     subject,
 )
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
@@ -19,6 +21,8 @@ _AMOUNTS = WORDS["result.amounts"]
 _DISCOURSE = WORDS["result.discourse"]
 _BEFORE_LOOK_ALIKE = WORDS["result.before_look_alike"]
 _CLOSERS = WORDS["result.closers"]
+_FILLERS = WORDS["result.fillers"] | STOPS | {","}
+_SHORT = 6
 _DONE = WORDS["result.done"]
 _RESULT_VERBS = WORDS["result.result_verbs"]
 
@@ -34,6 +38,12 @@ def read_so(view: View, at: Occurrence) -> Judgement:
 def look_alike_so(view: View, i: int) -> str | None:
     """Say why 'so' is no joining word here, or return None."""
     word, tag, before = view.word(i + 1), view.tag(i + 1), view.word(i - 1)
+    if word == "-" or (before == "-" and view.word(i - 2) == "and"):
+        return "'so' belongs to another word"
+    if (word in ("called", "named", "to") and before != ",") or before == "doing":
+        return f"'{before} so {word}' is a set phrase"
+    if before in ("do", "does", "done", "did") and word not in SUBJECTS:
+        return f"'{before} so' is a set phrase"
     if not word or word in STOPS or (word in (",", ")") and view.word(i + 2) in ("", ")")):
         return "nothing follows 'so'"
     if word in _CLOSERS:
@@ -63,8 +73,10 @@ def look_alike_so(view: View, i: int) -> str | None:
         return "'so that is all' only closes"
     if word in SUBJECTS or word in _DISCOURSE or tag in ("DT", "PRP$", "CD", "PRP", "WRB", "IN"):
         return None
-    if word in AUXILIARIES and view.tag(i + 2) in ("PRP", "NNP", "DT"):
-        return f"'so {word}' means as well"
+    if word in AUXILIARIES and view.tag(i + 2) in ("PRP", "NNP", "DT", "NN", "NNS", "PRP$"):
+        if view.following(i + 1)[1] - i < _SHORT:
+            return f"'so {word}' means as well"
+        return None
     if before in BE and tag in ("JJ", "RB", "NN", "VBN", "VBG", "VB", "VBD", "VBP", "UH"):
         return f"'so' only makes '{word}' stronger"
     if tag in ("JJ", "RB", "RBR") and not _names_things(view, i + 1):
@@ -103,6 +115,8 @@ def judge_result(view: View, at: Occurrence) -> Judgement:
         return no
     if step and not (right_maths and left_maths and not is_topic(view, right)):
         return Judgement("narrative", f"{name} takes the next step: {said}")
+    if left[1] and is_opening(view, left) and not view.maths(right, "quantity", "relation"):
+        return Judgement("look_alike", f"{name} only opens the telling: {said}")
     if right_maths and not is_topic(view, right):
         return Judgement("reasoning", f"{name} draws the result: {said}")
     if (
@@ -118,14 +132,22 @@ def judge_result(view: View, at: Occurrence) -> Judgement:
         )
     ):
         return Judgement("reasoning", f"{name} draws the result: {said}")
+    if names_property(view, right) and in_context(view, at.first):
+        return Judgement("reasoning", f"{name} draws the result: {said}")
     return no
+
+
+def is_opening(view: View, left: Stretch) -> bool:
+    """Say whether nothing but fillers stands before the word."""
+    return left[0] == 0 and all(word in _FILLERS for word in view.words[: left[1]])
 
 
 def _judge_action(view: View, name: str, left: Stretch, right: Stretch, said: str) -> Judgement:
     verb = first_verb(view, right)
     left_maths, right_maths = view.maths(left), view.maths(right)
-    if left[0] >= left[1]:
-        return Judgement("narrative", f"{name} opens the telling: {said}")
+    if is_opening(view, left):
+        opens = f"{name} only opens the telling: {said}"
+        return Judgement("look_alike" if left[1] else "narrative", opens)
     if (
         verb is not None
         and view.words[verb] in _RESULT_VERBS
