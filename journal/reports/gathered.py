@@ -36,10 +36,10 @@ class WordRow:
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """One place where an idea to check, a call for help or a calculation stands."""
+    """An entry with its flags of one kind: an idea to check, or a call for help."""
 
     score: Score
-    flag: Flag
+    flags: tuple[Flag, ...]
 
 
 def writer_of(score: Score) -> str:
@@ -90,7 +90,7 @@ def gather_words(scores: Iterable[Score]) -> list[WordRow]:
 
 
 def gather_ideas(scores: Iterable[Score]) -> Mapping[str | None, list[Found]]:
-    """Return the ideas to check by watch-list id, the widest spread first.
+    """Return the entries with each idea to check by watch-list id, the widest spread first.
 
     Calculations that do not come out stand under ``None``, last.
     """
@@ -98,24 +98,25 @@ def gather_ideas(scores: Iterable[Score]) -> Mapping[str | None, list[Found]]:
     for score in scores:
         if score.has_worry:
             continue
-        for flag in score.flags:
-            if flag.kind == "idea_to_check":
-                groups.setdefault(flag.idea, []).append(Found(score, flag))
-    for found in groups.values():
-        found.sort(key=lambda item: _alphabet(writer_of(item.score)))
+        flags = [flag for flag in score.flags if flag.kind == "idea_to_check"]
+        for idea in dict.fromkeys(flag.idea for flag in flags):
+            own = tuple(flag for flag in flags if flag.idea == idea)
+            groups.setdefault(idea, []).append(Found(score, own))
     order = sorted(groups, key=lambda idea: (idea is None, -len(groups[idea]), idea or ""))
-    return {idea: groups[idea] for idea in order}
+    return {idea: _by_writer(groups[idea]) for idea in order}
 
 
 def gather_calls(scores: Iterable[Score]) -> list[Found]:
-    """Return the calls for help, in the alphabet's order of the pupils."""
+    """Return the entries that ask for help, in the alphabet's order of the pupils."""
     found = [
-        Found(score, flag)
+        Found(score, tuple(flag for flag in score.flags if flag.kind == "help"))
         for score in scores
         if not score.has_worry
-        for flag in score.flags
-        if flag.kind == "help"
     ]
+    return _by_writer([item for item in found if item.flags])
+
+
+def _by_writer(found: list[Found]) -> list[Found]:
     return sorted(found, key=lambda item: _alphabet(writer_of(item.score)))
 
 

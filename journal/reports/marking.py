@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
@@ -26,6 +27,7 @@ _UNCOUNTED = {
     "not_mathematical": "not about the mathematics",
 }
 _LONGEST_QUOTE = 70
+_SENTENCE_END = re.compile(r"(?<=[.!?])\s+|\n+")
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +117,7 @@ def find_notes(score: Score, ideas: Mapping[str, str] | None = None) -> tuple[No
         Watch-list id to its description in a teacher's words.
     """
     ideas = ideas or {}
-    notes = [_note_reason(score, reason) for reason in score.reasons]
+    notes = [_note_reason(score, item) for item in score.reasons if item.ground == "mathematical"]
     for claim in score.claims:
         if claim.asserted and claim.verdict == "false":
             words = f"= {claim.computed}" if claim.computed else "look at this again"
@@ -139,11 +141,13 @@ def find_notes(score: Score, ideas: Mapping[str, str] | None = None) -> tuple[No
         if flag.idea is not None:
             said = f"{said}: {ideas.get(flag.idea, flag.idea.replace('_', ' '))}"
         notes.append(Note(flag.start, flag.end, flag.kind, said, flag.why))
-    return tuple(sorted(notes, key=lambda note: (note.end, note.start)))
+    # The same note about the same words is written once.
+    once = {(note.end, note.words, note.explains): note for note in reversed(notes)}
+    return tuple(sorted(once.values(), key=lambda note: (note.end, note.start)))
 
 
 def find_look_alikes(score: Score) -> tuple[Note, ...]:
-    """Return the forms that were read and not counted, each with its why."""
+    """Return the forms and reasons that were read and not counted, each with its why."""
     notes = [
         Note(marker.start, marker.end, marker.reading, quote(marker.surface), marker.why)
         for marker in score.markers
@@ -153,6 +157,13 @@ def find_look_alikes(score: Score) -> tuple[Note, ...]:
         Note(use.start, use.end, use.sense, quote(use.surface), use.why)
         for use in score.vocabulary
         if not use.counted
+    ]
+    notes += [
+        Note(
+            *item.reason, _UNCOUNTED[item.ground], quote(score.text[slice(*item.reason)]), item.why
+        )
+        for item in score.reasons
+        if item.ground != "mathematical"
     ]
     return tuple(sorted(notes, key=lambda note: note.start))
 
@@ -204,10 +215,32 @@ def quote(words: str, longest: int = _LONGEST_QUOTE) -> str:
     return f"“{words}”"
 
 
+@dataclass(frozen=True, slots=True)
+class Context:
+    """Words with what stands around them in their sentence, shortened at word ends."""
+
+    before: str
+    words: str
+    after: str
+
+
+def find_context(text: str, start: int, end: int, *, reach: int = 60) -> Context:
+    """Return some words with their sentence around them, up to ``reach`` characters each way."""
+    before = _SENTENCE_END.split(text[:start])[-1]
+    after = _SENTENCE_END.split(text[end:])[0]
+    if len(before) > reach:
+        before = "… " + before[-reach:].partition(" ")[2]
+    if len(after) > reach:
+        after = after[:reach].rpartition(" ")[0] + " …"
+    return Context(
+        " ".join(before.split()) + " " * before.endswith(" "),
+        " ".join(text[start:end].split()),
+        " " * after.startswith(" ") + " ".join(after.split()),
+    )
+
+
 def _note_reason(score: Score, reason: Reason) -> Note:
     start, end = reason.reason
-    if reason.ground != "mathematical":
-        return Note(start, end, "not_counted", _UNCOUNTED[reason.ground], reason.why)
     about: Span | None = reason.claim
     if about is None and reason.supports is not None:
         about = score.reasons[reason.supports].reason

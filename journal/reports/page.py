@@ -27,6 +27,7 @@ from journal.reports.marking import (
     WORDS_BESIDE,
     Note,
     Run,
+    find_context,
     find_look_alikes,
     find_marks,
     find_notes,
@@ -140,9 +141,10 @@ def _template() -> Template:
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    environment.filters.update(quote=quote, id=id)
+    environment.filters.update(quote=quote, id=id, short_date=_say_day)
     environment.globals.update(
         writer_of=writer_of,
+        find_context=find_context,
         words_beside=WORDS_BESIDE,
         questions=QUESTIONS,
         not_yet_checked=NOT_YET_CHECKED.replace("'", "’"),
@@ -214,6 +216,11 @@ def _span_of_dates(scores: Iterable[Score]) -> str:
     if len(days) == 1:
         return _say_date(days[0])
     return f"{_say_date(days[0])} to {_say_date(days[-1])}"
+
+
+def _say_day(day: str) -> str:
+    """Return a day without its year, which stands at the top of the page."""
+    return _say_date(day).rpartition(" ")[0] or day
 
 
 def _say_unit(unit: str | None) -> str | None:
