@@ -219,8 +219,9 @@ def _span_of_dates(scores: Iterable[Score]) -> str:
 
 
 def _say_day(day: str) -> str:
-    """Return a day without its year, which stands at the top of the page."""
-    return _say_date(day).rpartition(" ")[0] or day
+    """Return a day in short, without the year that stands at the top of the page."""
+    day, month, *_ = (*_say_date(day).split(" "), "")
+    return f"{day} {month[:3]}".strip()
 
 
 def _say_unit(unit: str | None) -> str | None:
