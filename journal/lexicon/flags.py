@@ -68,7 +68,10 @@ class Help:
 
 @dataclass(frozen=True, slots=True)
 class Conjectures:
-    """Words of general claims, and the words that show they speak of mathematics."""
+    """Words of general claims, and the words that show they speak of mathematics.
+
+    The group ``certain`` of the phrases names an open class beyond doubt.
+    """
 
     phrases: Phrases
     mathematics: PatternIndex[str]
@@ -149,7 +152,7 @@ def load_conjectures() -> Conjectures:
     """Return the words of general claims."""
     data = _read("conjectures.toml", None)
     with _naming(LEXICON / "conjectures.toml"):
-        phrases = _phrases({"general": data["general"]}, data["unless"])
+        phrases = _phrases({"certain": data["certain"], "general": data["general"]}, data["unless"])
         return Conjectures(phrases, PatternIndex([("mathematics", data["mathematics"])]))
 
 

@@ -3,13 +3,24 @@
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import chain, product
 from typing import Any
 
 from journal.errors import LexiconError
+from journal.lexicon.kinds import load_kinds
 from journal.resources import LEXICON
+
+_CLASS_OF_KIND = {
+    "number": "NUM",
+    "unit": "UNIT",
+    "shape": "SHAPE",
+    "fraction": "FRACTION",
+    "operation": "OPERATION",
+    "ordinal": "ORDINAL",
+}
 
 GAP = "…"
 """In a pattern: up to three words of any kind within the sentence."""
@@ -78,15 +89,17 @@ def load_senses() -> SenseTable:
         data = tomllib.loads(path.read_text(encoding="utf-8"))
     except (OSError, tomllib.TOMLDecodeError) as error:
         raise LexiconError(f"{path.name}: can't be read ({error}); correct it") from error
+    kinds = load_kinds()
     classes = {name: frozenset(words) for name, words in data["classes"].items()}
+    classes.update((_CLASS_OF_KIND[kind], words) for kind, words in kinds.items() if kind in _CLASS_OF_KIND)
     entries = {word: _read_entry(word, entry) for word, entry in data["word"].items()}
     return SenseTable(entries, classes, frozenset(data["plain"]["words"]))
 
 
 def _read_entry(word: str, entry: Mapping[str, Any]) -> SenseEntry:
     return SenseEntry(
-        tuple(read_pattern(word, text) for text in entry.get("everyday", ())),
-        tuple(read_pattern(word, text) for text in entry.get("mathematical", ())),
+        tuple(chain.from_iterable(read_patterns(word, t) for t in entry.get("everyday", ()))),
+        tuple(chain.from_iterable(read_patterns(word, t) for t in entry.get("mathematical", ()))),
         frozenset(entry.get("everyday_as", ())),
         frozenset(entry.get("mathematical_as", ())),
         frozenset(entry.get("near", ())),
@@ -96,16 +109,22 @@ def _read_entry(word: str, entry: Mapping[str, Any]) -> SenseEntry:
     )
 
 
-def read_pattern(word: str, text: str) -> SensePattern:
+def read_patterns(word: str, text: str) -> Iterator[SensePattern]:
     """Read a pattern such as ``"is|are ~ NUM"``.
 
-    ``~`` is the word (``~means|meant`` only those forms), ``|`` parts alternatives, capitals name
-    a class of words or a part of speech, ``…`` is a gap.
+    ``~`` is the word (``~means|meant`` only those forms), ``|`` parts alternatives, ``_`` joins an
+    alternative of several words, capitals name a class of words or a part of speech, ``…`` is a
+    gap.
+
+    Yields
+    ------
+    SensePattern
+        One for the alternatives of single words, and one for each of several words.
 
     Raises
     ------
     LexiconError
-        If ``~`` is missing.
+        If ``~`` is missing or stands twice.
     """
     items = text.split()
     places = [at for at, item in enumerate(items) if item.startswith("~")]
@@ -113,17 +132,22 @@ def read_pattern(word: str, text: str) -> SensePattern:
         raise LexiconError(f"senses.toml, word {word!r}: pattern {text!r} needs one ~ for the word")
     at = places[0]
     only = frozenset(items[at][1:].split("|")) - {""}
-    return SensePattern(
-        tuple(_read_neighbour(item) for item in reversed(items[:at])),
-        tuple(_read_neighbour(item) for item in items[at + 1 :]),
-        only,
-    )
+    for before in product(*map(_alternatives, items[:at])):
+        for after in product(*map(_alternatives, items[at + 1 :])):
+            yield SensePattern(tuple(chain(*before))[::-1], tuple(chain(*after)), only)
 
 
-def _read_neighbour(item: str) -> Neighbour:
+def _alternatives(item: str) -> list[tuple[Neighbour, ...]]:
     if item == GAP:
-        return Neighbour(frozenset(), gap=True)
+        return [(Neighbour(frozenset(), gap=True),)]
     choices = item.split("|")
+    single = [choice for choice in choices if "_" not in choice]
+    several = [choice.split("_") for choice in choices if "_" in choice]
+    found = [tuple(map(_neighbour, [[word] for word in words])) for words in several]
+    return [(_neighbour(single),), *found] if single else found
+
+
+def _neighbour(choices: Sequence[str]) -> Neighbour:
     return Neighbour(
         frozenset(choice for choice in choices if not choice.isupper()),
         tuple(choice for choice in choices if choice.isupper()),

@@ -15,7 +15,7 @@ from journal.text.spelling.phonetic import skeleton_key
 
 _LIKELIER = {"mathematics": 1.2, "reasoning": 0.8}
 # However rare a word of mathematics is elsewhere, a lesson brings it up.
-_AT_LEAST = 4.6
+_AT_LEAST = 5.2
 _CONTRACTION = 4.8
 _SHORT_FORM = 2.5
 

@@ -40,9 +40,9 @@ def find_conjectures(
         claim (R7); a sentence that asks is no claim.
     """
     found: dict[Span, Flag] = {}
-    for first, after, _ in phrases.phrases.find(words):
+    for first, after, group in phrases.phrases.find(words):
         span = own_span(parse, words, first, after)
-        if any(
+        if group != "certain" and any(
             marker.start < span[1] and span[0] < marker.end and marker.reading in _NOT_A_CLAIM
             for marker in markers
         ):
@@ -55,7 +55,11 @@ def find_conjectures(
             at <= a and b <= past for _, _, a, b in phrases.mathematics.find(words)
         ):
             continue
-        support = [reason for reason in reasons if _supports(reason, whole)]
+        support = [
+            reason
+            for reason in reasons
+            if _supports(reason, whole) and not _is_condition(reason, markers)
+        ]
         if any(not _only_example(parse.text, reason) for reason in support):
             continue
         found[whole] = make_flag(
@@ -82,6 +86,11 @@ def _asks(words: WordStream, first: int, after: int) -> bool:
         return True
     opening = words.text[words.starts[first] : words.ends[first]].lower()
     return opening in _ASKING
+
+
+def _is_condition(reason: Reason, markers: Sequence[Marker]) -> bool:
+    """Say whether a reason is the "if" of the claim: part of what is claimed, not its support."""
+    return reason.marker is not None and markers[reason.marker].function == "condition"
 
 
 def _supports(reason: Reason, sentence: Span) -> bool:

@@ -15,6 +15,7 @@ from journal.lexicon.word_keys import read_words
 from journal.records import Flag, Span
 from journal.text.likeness import one_letter_apart
 from journal.text.normalise import normalise_characters
+from journal.text.offsets import OffsetMap
 
 _WHY = (
     "“{words}” may tell of danger or distress. Read the whole entry now and follow the school's "
@@ -25,14 +26,15 @@ _CLOSE = 5
 
 
 def find_worries(
-    entry: Parse | str, worries: Worries, known: Container[str] = frozenset()
+    entry: Parse | OffsetMap | str, worries: Worries, known: Container[str] = frozenset()
 ) -> list[Flag]:
     """Find words that may tell of danger or distress.
 
     Parameters
     ----------
-    entry : Parse or str
-        A text as given, or a parse: then both the child's and the corrected words are read.
+    entry : Parse, OffsetMap or str
+        A text as given, or what was made of it: then both the child's and the corrected words
+        are read.
     worries : Worries
         The list that serves here.
     known : container of str
@@ -44,13 +46,14 @@ def find_worries(
     list of Flag
         In order; offsets into the text as given. Stretches that overlap are one flag.
     """
-    text = entry if isinstance(entry, str) else entry.text
+    offsets = entry.offsets if isinstance(entry, Parse) else entry
+    text = offsets if isinstance(offsets, str) else offsets.original
     clean = normalise_characters(text)
     spans = _stretches(clean, worries, _slips(clean, worries, known))
-    if not isinstance(entry, str) and entry.working != clean:
+    if isinstance(offsets, OffsetMap) and offsets.working != clean:
         spans += [
-            entry.offsets.to_original(*span)
-            for span in _stretches(entry.working, worries, worries.slips)
+            offsets.to_original(*span)
+            for span in _stretches(offsets.working, worries, worries.slips)
         ]
     return [make_flag("worry", text, span, _WHY) for span in join_spans(spans)]
 
