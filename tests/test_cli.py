@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
@@ -14,6 +15,7 @@ from typer.testing import CliRunner, Result
 
 from journal import __version__
 from journal.cli import app
+from journal.cli.running import show_progress
 from journal.files import load_entries
 from journal.records import Entry, Reasoning, Score
 
@@ -282,6 +284,47 @@ def test_a_fault_shows_no_traceback_and_no_words_of_a_child(
     assert "A fault in the program stopped this (ValueError in test_cli.py" in result.stderr
     assert "I know it" not in result.stderr
     assert "Traceback" not in result.stderr
+
+
+def test_an_entry_and_all_to_read_first_can_not_both_be_asked_for(entries: Path) -> None:
+    assert run("explain", entries).exit_code == 2
+    assert run("explain", entries, "--entry", "17", "--read-first").exit_code == 2
+
+
+def test_nothing_to_read_first_is_said_with_a_caution(scorer: MadeScorer, tmp_path: Path) -> None:
+    (tmp_path / "class.csv").write_text("text\nI know\n", encoding="utf-8")
+    result = run("explain", tmp_path / "class.csv", "--read-first")
+    assert "Every entry still needs a reader." in result.stdout
+
+
+def test_a_bar_is_shown_where_standard_error_is_a_terminal(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    class Terminal(io.StringIO):
+        def isatty(self) -> bool:
+            return True
+
+    seen = Terminal()
+    monkeypatch.setattr("sys.stderr", seen)
+    monkeypatch.setenv("TERM", "xterm")
+    scores = [make_score("1"), make_score("2")]
+    assert list(show_progress(iter(scores), 2)) == scores
+    assert "Reading entries" in seen.getvalue()
+
+
+def test_a_folder_without_plans_is_refused(entries: Path, tmp_path: Path) -> None:
+    (tmp_path / "plans").mkdir()
+    result = run("score", entries, "--plan", tmp_path / "plans")
+    assert result.exit_code == 2
+    assert "holds no plans" in result.stderr
+
+
+def test_a_report_folder_that_can_not_be_made_is_refused(
+    scorer: MadeScorer, tmp_path: Path
+) -> None:
+    (tmp_path / "taken").write_text("a file")
+    result = run("demo", "--out", tmp_path / "taken")
+    assert result.exit_code == 2
 
 
 def test_the_schema_describes_the_record() -> None:

@@ -204,7 +204,7 @@ def _check_once(
     key = (entry.entry_id, entry.revision)
     if key in lines:
         raise UnreadableFile(
-            f"the entry id {entry.entry_id[:40]!r} stands twice (lines {lines[key]} and {line}); "
+            f"the entry id {entry.entry_id[:20]!r} stands twice (lines {lines[key]} and {line}); "
             "give every entry its own. If that column tells the children apart, call it 'pupil'.",
             file=name,
         )

@@ -112,6 +112,11 @@ def read_year(value: str) -> int | None:
     return int(match.group(1)) if match else None
 
 
+def _show(word: str) -> str:
+    # Where columns have slipped, a cell may hold what a child wrote: only short ones are quoted.
+    return repr(word) if len(word) <= 20 and len(word.split()) <= 3 else "what stands here"
+
+
 def _plain(value: Any) -> str:
     if value is None:
         return ""
@@ -162,7 +167,7 @@ def _read_date(row: Row) -> str | None:
         except ValueError:
             continue
     raise row.broken(
-        f"{word[:40]!r} is not a date; write it like 2026-03-14 or 14/03/2026. "
+        f"{_show(word)} is not a date; write it like 2026-03-14 or 14/03/2026. "
         "The row was left out.",
         "date",
     )
@@ -175,7 +180,7 @@ def _read_year(row: Row) -> int | None:
     year = read_year(word)
     if year is None:
         raise row.broken(
-            f"{word[:40]!r} is not a school year; write R or 1 to 6. The row was left out.", "year"
+            f"{_show(word)} is not a school year; write R or 1 to 6. The row was left out.", "year"
         )
     return year
 
@@ -187,7 +192,7 @@ def _read_mode(row: Row) -> Mode | None:
     mode = read_mode(word)
     if mode is None:
         raise row.broken(
-            f"{word[:40]!r} is not a mode; write typed, scribed or dictated. The row was left out.",
+            f"{_show(word)} is not a mode; write typed, scribed or dictated. The row was left out.",
             "mode",
         )
     return mode
@@ -199,7 +204,7 @@ def _read_revision(row: Row) -> int:
         return 1
     if not (word.isdecimal() and int(word) >= 1):
         raise row.broken(
-            f"{word[:40]!r} is not a revision; write 1, 2, 3. The row was left out.", "revision"
+            f"{_show(word)} is not a revision; write 1, 2, 3. The row was left out.", "revision"
         )
     return int(word)
 
@@ -211,7 +216,7 @@ def _read_yes(row: Row, name: str) -> bool:
         return True
     if word in _FALSE:
         return False
-    raise row.broken(f"{word[:40]!r} is neither yes nor no. The row was left out.", name)
+    raise row.broken(f"{_show(word)} is neither yes nor no. The row was left out.", name)
 
 
 def _read_list(row: Row, name: str, *, commas: bool) -> tuple[str, ...] | None:

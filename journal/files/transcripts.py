@@ -10,8 +10,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from journal.errors import UnreadableFile
-from journal.files.columns import load_names, normalise_name
+from journal.errors import MissingColumn, UnreadableFile
+from journal.files.columns import load_names, match_columns, normalise_name
 from journal.files.raw import RawRow, RawTable
 from journal.files.tables import check_container
 from journal.records import Mode
@@ -51,7 +51,8 @@ def read_document(data: bytes, *, file: str) -> RawTable:
     -------
     RawTable
         A paragraph without a name goes on with the turn before it. Where no paragraph has a name,
-        each is an entry. Lines are paragraph numbers.
+        each is an entry. Lines are paragraph numbers. A table in the document whose first row
+        names a column with the writing is read instead, as in a workbook.
 
     Raises
     ------
@@ -69,11 +70,17 @@ def read_document(data: bytes, *, file: str) -> RawTable:
             for number, paragraph in enumerate(document.paragraphs, start=1)
             if paragraph.text.strip()
         ]
-        tables = len(document.tables)
+        tables = [
+            [[cell.text for cell in row.cells] for row in table.rows] for table in document.tables
+        ]
     except (OpcError, KeyError, ValueError, zipfile.BadZipFile, SyntaxError):
         raise UnreadableFile(
             "the document is damaged; open it, and save it again as .docx.", file=file
         ) from None
+    for rows in tables:
+        found = _read_table(rows)
+        if found is not None:
+            return found
     turns = _split_paragraphs(paragraphs)
     table = _to_table(turns, mode="scribed", file=file, place="paragraph")
     skipped = sum(number < turns[0].line for number, _ in paragraphs)
@@ -81,6 +88,20 @@ def read_document(data: bytes, *, file: str) -> RawTable:
         table.notes += (f"Paragraphs before the first name, not read: {skipped}.",)
     if tables:
         table.notes += ("Words inside the document's tables were not read.",)
+    return table
+
+
+def _read_table(rows: list[list[str]]) -> RawTable | None:
+    try:
+        columns = match_columns(rows[0] if rows else ())
+    except MissingColumn:
+        return None
+    table = RawTable(("The document's table was read, its paragraphs not.", *columns.describe()))
+    table.asked = columns.asked
+    for number, cells in enumerate(rows[1:], start=2):
+        if any(cell.strip() for cell in cells):
+            found = {name: cells[place] for name, place in columns.found.items()}
+            table.rows.append(RawRow(number, found))
     return table
 
 

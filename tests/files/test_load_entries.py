@@ -177,6 +177,26 @@ def test_an_adult_turn_is_the_prompt_of_the_turns_after_it(tmp_path: Path) -> No
     assert "1 adult turn" in " ".join(loaded.notes)
 
 
+def test_a_table_in_a_document_is_read_like_a_sheet(tmp_path: Path) -> None:
+    document = docx.Document()
+    document.add_paragraph("Class list")
+    table = document.add_table(rows=3, cols=2)
+    for row, words in enumerate((("Name", "Reflection"), ("P1", "two bits"), ("", ""))):
+        for place, word in enumerate(words):
+            table.cell(row, place).text = word
+    document.save(str(tmp_path / "class.docx"))
+    loaded = load_entries(tmp_path / "class.docx")
+    assert [(entry.pupil, entry.text) for entry in loaded.entries] == [("P1", "two bits")]
+
+
+def test_words_in_another_table_are_said_to_be_unread(tmp_path: Path) -> None:
+    document = docx.Document()
+    document.add_paragraph("Ava: a half")
+    document.add_table(rows=1, cols=1).cell(0, 0).text = "x"
+    document.save(str(tmp_path / "talk.docx"))
+    assert "tables were not read" in " ".join(load_entries(tmp_path / "talk.docx").notes)
+
+
 def test_voices_of_captions_are_the_pupils() -> None:
     text = (
         "WEBVTT\n\n00:00:00.000 --> 00:00:02.000\n<v Ava>a half\nis bigger\n\n"
@@ -286,8 +306,9 @@ def test_an_entry_of_a_megabyte_is_refused_and_the_rest_is_read() -> None:
 
 
 def test_a_message_never_quotes_what_a_child_wrote() -> None:
-    loaded = _read('text,mode\n"I hate home, help",\nI hate home, help, me\n')
-    assert "home" not in str(loaded.left_out[0])
+    loaded = _read("text,mode\nok,typed\nI hate home, help, me\nso,I hate home every day\n")
+    assert len(loaded.left_out) == 2
+    assert "home" not in " ".join(str(error) for error in loaded.left_out)
 
 
 def test_a_quotation_mark_that_is_never_closed_costs_its_row_only() -> None:
@@ -402,3 +423,141 @@ def test_any_bytes_are_read_or_refused_in_a_sentence(data: bytes, suffix: str) -
         assert str(error)  # noqa: PT017 - either outcome is right
     else:
         assert all(isinstance(error, BrokenRow) for error in loaded.left_out)
+
+
+def test_blank_lines_and_a_spreadsheets_hint_before_the_names_are_passed_over() -> None:
+    loaded = _read("\n\nsep=;\nid;text\n1;two, bits\n")
+    assert loaded.entries[0].text == "two, bits"
+
+
+def test_empty_fields_at_the_end_of_rows_are_no_fields() -> None:
+    loaded = _read("id,text,,\n1,two bits,,\n2,three bits,\n3,four bits\n,,,\n")
+    assert [entry.entry_id for entry in loaded.entries] == ["1", "2", "3"]
+    assert loaded.left_out == ()
+
+
+def test_a_first_row_with_an_open_quotation_mark_is_refused() -> None:
+    with pytest.raises(UnreadableFile, match="first row"):
+        _read('"id,text\n1,two bits\n')
+
+
+def test_a_byte_order_mark_on_a_damaged_file_is_refused() -> None:
+    with pytest.raises(UnreadableFile, match="says it is UTF-16"):
+        read_entries(b"\xff\xfet\0e\0x", suffix=".csv")
+
+
+def test_a_list_of_entries_is_read_and_what_is_no_entry_left_out() -> None:
+    loaded = _read('[{"text": "a"}, 3]', ".json")
+    assert [entry.text for entry in loaded.entries] == ["a"]
+    assert loaded.left_out[0].line == 2
+
+
+@pytest.mark.parametrize("text", ["[1, 2", "[" * 100_000])
+def test_a_broken_list_is_refused(text: str) -> None:
+    with pytest.raises(UnreadableFile, match="not valid JSON"):
+        _read(text, ".json")
+
+
+def test_json_lines_without_any_text_are_refused() -> None:
+    with pytest.raises(MissingColumn, match="'colour'"):
+        _read('{"colour": "red"}\n{"colour": "blue"}\n', ".jsonl")
+
+
+def test_a_workbook_is_told_from_its_first_bytes() -> None:
+    book = openpyxl.Workbook()
+    sheet = book.active
+    assert sheet is not None
+    sheet.append(["text"])
+    sheet.append(["two bits"])
+    out = io.BytesIO()
+    book.save(out)
+    assert read_entries(out.getvalue()).entries[0].text == "two bits"
+
+
+def test_a_parquet_file_is_told_from_its_first_bytes() -> None:
+    out = io.BytesIO()
+    pq.write_table(pa.table({"text": ["two bits"], "year": [float("nan")]}), out)
+    entry = read_entries(out.getvalue()).entries[0]
+    assert (entry.text, entry.year) == ("two bits", None)
+
+
+def test_an_empty_workbook_is_refused() -> None:
+    out = io.BytesIO()
+    openpyxl.Workbook().save(out)
+    with pytest.raises(UnreadableFile, match="empty"):
+        read_entries(out.getvalue(), suffix=".xlsx")
+
+
+def test_a_workbook_without_the_writing_is_refused() -> None:
+    book = openpyxl.Workbook()
+    book.active.append(["colour"])  # type: ignore[union-attr]
+    out = io.BytesIO()
+    book.save(out)
+    with pytest.raises(MissingColumn, match="'colour'"):
+        read_entries(out.getvalue(), suffix=".xlsx")
+
+
+def test_a_folder_without_texts_is_refused(tmp_path: Path) -> None:
+    with pytest.raises(UnreadableFile, match=r"no \.txt files"):
+        load_entries(tmp_path)
+
+
+def test_a_text_that_is_none_is_left_out_of_its_folder(tmp_path: Path) -> None:
+    (tmp_path / "1.txt").write_text("two bits")
+    (tmp_path / "2.txt").write_bytes(bytes(range(256)))
+    loaded = load_entries(tmp_path)
+    assert [entry.entry_id for entry in loaded.entries] == ["1"]
+    assert str(tmp_path / "2.txt") in str(loaded.left_out[0])
+
+
+def test_a_single_text_is_an_entry(tmp_path: Path) -> None:
+    (tmp_path / "ava.txt").write_text("two bits\nand more")
+    (entry,) = load_entries(tmp_path / "ava.txt").entries
+    assert (entry.entry_id, entry.text) == ("ava", "two bits\nand more")
+
+
+@pytest.mark.parametrize(
+    ("field", "written", "read"),
+    [
+        ("target_terms", ["half", "third"], ("half", "third")),
+        ("target_terms", "half, third", ("half", "third")),
+        ("target_terms", "one half; a third, or so", ("one half", "a third, or so")),
+        ("target_terms", '["half", "third"]', ("half", "third")),
+        ("target_terms", [], ()),
+        ("target_terms", "", None),
+        ("sentence_starters", "First, I; Then", ("First, I", "Then")),
+        ("inserted", [{"start": 0, "end": 2}], ((0, 2),)),
+        ("inserted", None, ()),
+        ("year", "Reception", 0),
+        ("year", "4B", 4),
+        ("mode", "Speech to text", "dictated"),
+        ("after_next_step", "yes", True),
+        ("revision", 2, 2),
+        ("pupil", 12.0, "12"),
+    ],
+)
+def test_cells_are_read_kindly(field: str, written: object, read: object) -> None:
+    entry = _read(json.dumps({"text": "two bits", field: written}), ".jsonl").entries[0]
+    assert getattr(entry, field) == read
+
+
+@pytest.mark.parametrize(
+    ("field", "written"),
+    [
+        ("text", ["two bits"]),
+        ("pupil", {"name": "Ava"}),
+        ("target_terms", [["half"]]),
+        ("inserted", "0-99"),
+        ("inserted", "start to end"),
+        ("inserted", "[[0"),
+        ("inserted", [[2, 1]]),
+        ("inserted", 7),
+        ("revision", "first"),
+        ("after_next_step", "perhaps"),
+    ],
+)
+def test_cells_that_can_not_be_read_leave_out_their_row(field: str, written: object) -> None:
+    lines = [json.dumps({"text": "two bits", field: written}), json.dumps({"text": "ok"})]
+    loaded = _read("\n".join(lines), ".jsonl")
+    assert [entry.text for entry in loaded.entries] == ["ok"]
+    assert loaded.left_out[0].line == 1
