@@ -244,5 +244,6 @@ def _note_reason(score: Score, reason: Reason) -> Note:
     about: Span | None = reason.claim
     if about is None and reason.supports is not None:
         about = score.reasons[reason.supports].reason
-    explains = None if about is None else quote(score.text[slice(*about)])
+    words = "" if about is None else score.text[slice(*about)]
+    explains = quote(words) if any(char.isalnum() for char in words) else None
     return Note(start, end, "reason", _ROLES[reason.role], reason.why, explains)

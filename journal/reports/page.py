@@ -69,6 +69,7 @@ class LessonView:
 
     heading: str
     prompt: str | None
+    words: tuple[str, ...]
     entries: tuple[EntryView, ...]
 
 
@@ -177,6 +178,7 @@ def _view_lessons(
             LessonView(
                 heading=", ".join(part for part in parts if part) or "Entries",
                 prompt=prompts.pop() if len(prompts) == 1 else None,
+                words=tuple(dict.fromkeys(word for score in group for word in score.targets)),
                 entries=tuple(_view_entry(score, anchors[id(score)], ideas) for score in group),
             )
         )
