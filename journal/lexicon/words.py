@@ -56,6 +56,7 @@ def load_speller() -> Speller:
         by_skeleton,
         doubtful=doubtful,
         likelier=likelier,
+        mathematics=frozenset(word for word, kind in kinds.items() if kind == "mathematics"),
         readings=table["readings"],
         contractions=contractions,
         joins=table["joins"],

@@ -17,6 +17,8 @@ MOST = 6.2
 _KEEP = 40
 _KEEP_WIDER = 15
 _RARE = 2.0
+_USUAL = 3.6
+_STEEPER = 1.6
 _LONG = 7
 # How far behind the best a candidate is still weighed.
 _BEHIND = 0.5
@@ -146,7 +148,9 @@ class CandidateIndex:
         return word in self._by_skeleton.get(skeleton_key(word), ())
 
     def _weight(self, word: str, likelier: Mapping[str, float]) -> float:
-        return min(self._likelihood.get(word, 2.5), MOST) + likelier.get(word, 0.0)
+        weight = min(self._likelihood.get(word, 2.5), MOST) + likelier.get(word, 0.0)
+        # Children rarely use rare words: below this the fall is steeper.
+        return weight if weight >= _USUAL else _USUAL - _STEEPER * (_USUAL - weight)
 
     def _gather_wider(
         self, spelling: str, likelier: Mapping[str, float], seen: set[str]

@@ -30,6 +30,8 @@ class Speller:
         Known words that say nothing for the text being English: names and rarities.
     likelier : mapping of str to float
         Words of mathematics and reasoning, with what is added to their Zipf frequency.
+    mathematics : frozenset of str
+        Words of mathematics: misspelt, they still show that a text is English.
     readings : mapping of str to str
         Spellings with one meaning whatever stands beside them ("coz": "because").
     contractions : mapping of str to str
@@ -47,6 +49,7 @@ class Speller:
         *,
         doubtful: frozenset[str] = frozenset(),
         likelier: Mapping[str, float] | None = None,
+        mathematics: frozenset[str] = frozenset(),
         readings: Mapping[str, str] | None = None,
         contractions: Mapping[str, str] | None = None,
         joins: Mapping[str, str] | None = None,
@@ -55,6 +58,7 @@ class Speller:
         self._words = words
         self._doubtful = doubtful
         self._likelier = dict(likelier or {})
+        self._mathematics = mathematics
         self._contractions = dict(contractions or {})
         self._readings = {**self._contractions, **(readings or {})}
         self._joins = dict(joins or {})
@@ -135,6 +139,7 @@ class Speller:
             self._doubtful,
             likelier,
             today,
+            self._mathematics | today,
             self._readings,
             frozenset(self._contractions.values()) | {"shan't", "needn't", "daren't", "mightn't"},
             self._joins,

@@ -15,6 +15,8 @@ _SURE_AT_THE_START = 0.8
 _COMMON_ZIPF = 4.0
 _JOIN_ZIPF = 3.4
 _LEAST_ENGLISH = 0.5
+_LEAST_KNOWN = 0.25
+_ENOUGH_WORDS = 5
 _SURELY_ENGLISH = 0.6
 _CLITICS = frozenset({"s", "d", "m", "ll", "re", "ve"})
 
@@ -27,6 +29,7 @@ class WordKnowledge:
     doubtful: frozenset[str]
     likelier: Mapping[str, float]
     today: frozenset[str]
+    mathematics: frozenset[str]
     readings: Mapping[str, str]
     contracted: frozenset[str]
     joins: Mapping[str, str]
@@ -65,29 +68,37 @@ class EntryReading:
 
     def find(self) -> list[Spelling]:
         """Return the corrections in order; none if most of the words are not English."""
-        words, english = 0, 0.0
+        words = known = accented = 0
+        likely = 0.0
         know = self._know
         for i, piece in enumerate(self._pieces):
             if not piece.is_word:
                 words += piece.surface.isalpha()
+                accented += not piece.surface.isascii() and piece.surface.isalpha()
                 continue
             if i in self._swallowed:
                 continue
             words += 1
             lower = piece.lower
             if lower in know.join_starts and self._join_known(i):
-                english += 1
+                known += 1
             elif lower in know.readings and (len(lower) > 1 or piece.surface == lower):
-                english += 1
+                known += 1
                 self._read_fixed(i, know.readings[lower])
             elif know.knows(lower):
                 if len(lower) == 1:
                     words -= 1
                 elif lower not in know.doubtful:
-                    english += 1
+                    known += 1
             elif len(lower) <= LONGEST:
-                english += self._read_unknown(i)
-        if words > 2 and english < _LEAST_ENGLISH * words:
+                likely += self._read_unknown(i)
+        english = known + likely >= _LEAST_ENGLISH * words
+        if words >= _ENOUGH_WORDS:
+            # Foreign words can look misspelt, but few are English, or mathematics, as they stand.
+            least = _LEAST_ENGLISH if accented else _LEAST_KNOWN
+            lesson = sum(spelling.read_as in know.mathematics for spelling in self._found.values())
+            english = english and known + lesson >= least * words
+        if words > 2 and not english:
             return []
         self._read_real_words()
         return [self._found[i] for i in sorted(self._found)]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from journal.records import SpellingKind
@@ -16,8 +16,13 @@ _SPLIT_COST = 0.9
 _PAIR = 7.0
 _SPLIT_ZIPF = 4.0
 _SPLIT_SHORT = frozenset(("a", "an", "at", "be", "in", "is", "it", "my", "of", "on", "so", "to"))
-_LIMITS = {2: 0.45, 3: 0.75, 4: 0.95, 5: 1.15, 6: 1.4, 7: 1.6}
-_LIMIT = 1.9
+# By length: how costly a slip may be, and how far the next best word must lie behind. In a short
+# spelling every letter counts, and a guess between two words is worse than none.
+_LIMITS = {2: 0.4, 3: 0.65, 4: 0.9, 5: 1.05, 6: 1.25, 7: 1.45}
+_LIMIT = 1.6
+_MARGINS = {2: 0.2, 3: 0.12, 4: 0.1, 5: 0.08, 6: 0.06}
+_MARGIN = 0.04
+_SAME_STEM = 5
 _SURE = 0.5
 _ENDINGS = ("s", "ed", "ing", "er", "ly", "ness", "ish", "able")
 
@@ -86,18 +91,22 @@ def find_reading(
     split = _split(spelling, zipf, likelier)
     if split is not None and (best is None or split[1] < best.score):
         return Reading(split[0], "join", _SPLIT_COST, False)
-    if best is None or not _sure(spelling, best, zipf, likelier):
+    if best is None or not _is_clear(spelling, ranked):
+        return None
+    if best.cost > _SURE and best.word not in likelier and _is_inflected(spelling, zipf):
         return None
     heard = sound_cost(sound_key(spelling), sound_key(best.word)) <= 0.5
     return Reading(contractions.get(best.word, best.word), "non_word", best.cost, heard)
 
 
-def _sure(
-    spelling: str, best: Candidate, zipf: Mapping[str, float], likelier: Mapping[str, float]
-) -> bool:
-    if best.cost > limit_for(spelling):
-        return False
-    return best.cost <= _SURE or best.word in likelier or not _is_inflected(spelling, zipf)
+def _is_clear(spelling: str, ranked: Sequence[Candidate]) -> bool:
+    """Say whether the best word is well ahead of the next, or another form of it."""
+    if len(ranked) == 1:
+        return True
+    best, second = ranked[:2]
+    if second.score - best.score >= _MARGINS.get(len(spelling), _MARGIN):
+        return True
+    return len(best.word) > _SAME_STEM and best.word[:_SAME_STEM] == second.word[:_SAME_STEM]
 
 
 def _is_inflected(spelling: str, zipf: Mapping[str, float]) -> bool:
