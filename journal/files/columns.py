@@ -14,6 +14,9 @@ from typing import Any
 from journal.errors import MissingColumn
 
 _NAMES = Path(__file__).with_name("columns.toml")
+ROWS_BEFORE_NAMES = 4
+"""Rows that may stand before the row of names: a title, a class, a date."""
+
 _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
 _NOT_WORD = re.compile(r"[\W_]+")
 _OWNERS = re.compile(
@@ -111,6 +114,40 @@ def match_columns(headers: Sequence[str], *, file: str | None = None) -> Columns
     order = {field: i for i, field in enumerate(load_names()["columns"])}
     found = dict(sorted(found.items(), key=lambda item: order[item[0]]))
     return Columns(found, tuple(headers), asked)
+
+
+def find_names(rows: Sequence[Sequence[str]], *, file: str | None = None) -> tuple[int, Columns]:
+    """Find the row of names among the first rows: a sheet may begin with a title.
+
+    Parameters
+    ----------
+    rows : sequence of sequence of str
+        The first rows; those beyond ``ROWS_BEFORE_NAMES`` are not looked at.
+    file : str, optional
+        The file's name, for the message.
+
+    Returns
+    -------
+    place : int
+        The place of the row, from 0.
+    columns : Columns
+
+    Raises
+    ------
+    MissingColumn
+        If the first row has no text column, and no later one has that and another known name
+        (one name alone may be something that a child wrote).
+    """
+    missing: MissingColumn | None = None
+    for place, row in enumerate(rows[: ROWS_BEFORE_NAMES + 1]):
+        try:
+            columns = match_columns(row, file=file)
+        except MissingColumn as error:
+            missing = missing or error
+            continue
+        if place == 0 or (len(columns.found) > 1 and columns.asked is None):
+            return place, columns
+    raise missing or MissingColumn(_missing(()), file=file)
 
 
 def _first_place(synonyms: Sequence[str], names: Sequence[str], taken: set[int]) -> int | None:

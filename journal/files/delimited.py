@@ -7,9 +7,10 @@ import io
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
+from itertools import islice
 
 from journal.errors import BrokenRow, MissingColumn, UnreadableFile
-from journal.files.columns import Columns, match_columns
+from journal.files.columns import ROWS_BEFORE_NAMES, Columns, find_names
 from journal.files.raw import RawRow, RawTable
 
 _DELIMITERS = {",": "commas", ";": "semicolons", "\t": "tabs"}
@@ -48,10 +49,10 @@ def read_delimited(text: str, *, file: str, delimiter: str | None = None) -> Raw
         at += 1
     if at == len(lines):
         raise UnreadableFile("the file is empty.", file=file)
-    columns, delimiter, used = _read_header(lines, at, file, delimiter)
+    columns, delimiter, at = _read_header(lines, at, file, delimiter)
     table = RawTable(columns.describe(), columns.asked)
     table.notes = (f"Fields parted by {_DELIMITERS.get(delimiter, delimiter)}.", *table.notes)
-    for line, fields in _read_fields(lines, at + used, delimiter):
+    for line, fields in islice(_read_fields(lines, at, delimiter), 1, None):
         if isinstance(fields, str):
             table.rows.append(BrokenRow(fields, file=file, line=line))
         elif any(field.strip() for field in fields):
@@ -77,26 +78,26 @@ def _match_row(columns: Columns, line: int, fields: list[str], file: str) -> Raw
 def _read_header(
     lines: list[str], at: int, file: str, delimiter: str | None
 ) -> tuple[Columns, str, int]:
+    """Return the columns, the delimiter that makes the most of them, and their line from 0."""
     best: tuple[Columns, str, int] | None = None
     missing: MissingColumn | None = None
     widest = 0
     for candidate in [delimiter] if delimiter else _DELIMITERS:
-        first = next(_read_fields(lines, at, candidate), None)
-        if first is None or isinstance(first[1], str):
+        start = list(islice(_read_fields(lines, at, candidate), ROWS_BEFORE_NAMES + 1))
+        if not start or isinstance(start[0][1], str):
             continue
-        headers = first[1]
-        while len(headers) > 1 and not headers[-1].strip():
-            headers.pop()
+        first = [
+            (line, _strip_end(fields)) for line, fields in start if not isinstance(fields, str)
+        ]
         try:
-            columns = match_columns(headers, file=file)
+            place, columns = find_names([headers for _, headers in first], file=file)
         except MissingColumn as error:
-            if len(headers) > widest:
-                missing, widest = error, len(headers)
+            if len(first[0][1]) > widest:
+                missing, widest = error, len(first[0][1])
             continue
-        score = (len(columns.found), len(headers))
+        score = (len(columns.found), len(columns.headers))
         if best is None or score > (len(best[0].found), len(best[0].headers)):
-            used = sum(1 for _ in _lines_of_first(lines, at, candidate))
-            best = (columns, candidate, used)
+            best = (columns, candidate, first[place][0] - 1)
     if best is None:
         raise missing or UnreadableFile(
             "the first row can't be read; check its quotation marks.", file=file
@@ -104,11 +105,10 @@ def _read_header(
     return best
 
 
-def _lines_of_first(lines: list[str], at: int, delimiter: str) -> Iterator[int]:
-    with _any_length():
-        reader = csv.reader(lines[at:], delimiter=delimiter, strict=True)
-        next(reader)
-        yield from range(reader.line_num)
+def _strip_end(fields: list[str]) -> list[str]:
+    while len(fields) > 1 and not fields[-1].strip():
+        fields = fields[:-1]
+    return fields
 
 
 def _read_fields(

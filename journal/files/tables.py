@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from journal.errors import MissingColumn, UnreadableFile
-from journal.files.columns import match_columns
+from journal.files.columns import find_names, match_columns
 from journal.files.raw import RawRow, RawTable
 
 _OLD_OFFICE = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
@@ -107,9 +107,9 @@ def _choose_sheet(sheets: list[tuple[str, list[tuple[int, Sequence[Any]]]]], fil
     for title, rows in sheets:
         if not rows:
             continue
-        headers = ["" if cell is None else str(cell) for cell in rows[0][1]]
+        first = [["" if cell is None else str(cell) for cell in cells] for _, cells in rows[:9]]
         try:
-            columns = match_columns(headers, file=file)
+            start, columns = find_names(first, file=file)
         except MissingColumn as error:
             missing = missing or error
             continue
@@ -117,7 +117,7 @@ def _choose_sheet(sheets: list[tuple[str, list[tuple[int, Sequence[Any]]]]], fil
         if len(sheets) > 1:
             others = ", ".join(repr(name) for name, _ in sheets if name != title)
             table.notes = (f"Sheet {title!r} was read, {others} not.", *table.notes)
-        for number, cells in rows[1:]:
+        for number, cells in rows[start + 1 :]:
             found = {
                 name: cells[place] if place < len(cells) else None
                 for name, place in columns.found.items()

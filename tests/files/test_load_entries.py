@@ -561,3 +561,28 @@ def test_cells_that_can_not_be_read_leave_out_their_row(field: str, written: obj
     loaded = _read("\n".join(lines), ".jsonl")
     assert [entry.text for entry in loaded.entries] == ["ok"]
     assert loaded.left_out[0].line == 1
+
+
+TITLED = (("Class 4, summer term", ""), ("", ""), ("Name", "Reflection"), ("P1", "two bits"))
+
+
+def test_a_title_above_the_names_of_a_table_is_passed_over() -> None:
+    loaded = _read(_csv(rows=(*TITLED, ("P2", "three, bits", "x"))))
+    assert [(entry.pupil, entry.text) for entry in loaded.entries] == [("P1", "two bits")]
+    assert loaded.left_out[0].line == 5
+
+
+def test_a_title_above_the_names_of_a_sheet_is_passed_over(tmp_path: Path) -> None:
+    book = openpyxl.Workbook()
+    sheet = book.active
+    assert sheet is not None
+    for row in TITLED:
+        sheet.append(row)
+    book.save(tmp_path / "class.xlsx")
+    (entry,) = load_entries(tmp_path / "class.xlsx").entries
+    assert (entry.pupil, entry.text) == ("P1", "two bits")
+
+
+def test_a_row_of_writing_is_never_taken_for_the_names() -> None:
+    with pytest.raises(MissingColumn):
+        _read("colour,shoe\nentry,3\n")
