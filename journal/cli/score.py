@@ -75,7 +75,7 @@ def score(
         saved = Saved()
         # Bytes, since a console may not be in UTF-8; a line at a time, since a pipe may wait.
         stream = sys.stdout.buffer
-        for line in write_lines(scores, saved):
+        for line in write_lines(scores, saved, on_screen=sys.stdout.isatty()):
             stream.write(line.encode())
             stream.flush()
     else:

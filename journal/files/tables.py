@@ -84,7 +84,7 @@ def check_container(data: bytes, *, file: str, kind: str, suffix: str) -> None:
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             size = sum(part.file_size for part in archive.infolist())
-    except (zipfile.BadZipFile, OSError, ValueError):
+    except (zipfile.BadZipFile, NotImplementedError, OSError, ValueError):
         raise UnreadableFile(
             f"the {kind} is damaged; open it, and save it again as {suffix}.", file=file
         ) from None

@@ -67,11 +67,16 @@ def save_scores(scores: Iterable[Score], path: str | Path) -> Saved:
     return saved
 
 
-def write_lines(scores: Iterable[Score], saved: Saved) -> Iterator[str]:
-    """Yield the line of each score record, counting as it goes."""
+def write_lines(scores: Iterable[Score], saved: Saved, *, on_screen: bool = False) -> Iterator[str]:
+    """Yield the line of each score record, counting as it goes.
+
+    On a screen, which others may see, entries to read first are counted and not shown.
+    """
     for score in scores:
-        saved.written += 1
         saved.to_read_first += score.has_worry
+        if on_screen and score.has_worry:
+            continue
+        saved.written += 1
         yield json.dumps(score.to_dict(), ensure_ascii=False, allow_nan=False) + "\n"
 
 

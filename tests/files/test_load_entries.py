@@ -586,3 +586,38 @@ def test_a_title_above_the_names_of_a_sheet_is_passed_over(tmp_path: Path) -> No
 def test_a_row_of_writing_is_never_taken_for_the_names() -> None:
     with pytest.raises(MissingColumn):
         _read("colour,shoe\nentry,3\n")
+
+
+def _sound(suffix: str) -> bytes:
+    out = io.BytesIO()
+    if suffix == ".xlsx":
+        book = openpyxl.Workbook()
+        book.active.append(["text"])  # type: ignore[union-attr]
+        book.active.append(["two bits"])  # type: ignore[union-attr]
+        book.save(out)
+    elif suffix == ".docx":
+        document = docx.Document()
+        document.add_paragraph("Ava: two bits")
+        document.save(out)
+    elif suffix == ".parquet":
+        pq.write_table(pa.table({"text": ["two bits"] * 9}), out)
+    else:
+        out.write(b"WEBVTT\n\n00:00:00.000 --> 00:00:02.000\n<v Ava>two bits\n")
+    return out.getvalue()
+
+
+SOUND = {suffix: _sound(suffix) for suffix in (".xlsx", ".docx", ".parquet", ".vtt")}
+
+
+@pytest.mark.parametrize("suffix", sorted(SOUND))
+@given(data=st.data())
+def test_a_damaged_byte_never_ends_in_a_fault(suffix: str, data: st.DataObject) -> None:
+    damaged = bytearray(SOUND[suffix])
+    for place in data.draw(st.lists(st.integers(0, len(damaged) - 1), min_size=1, max_size=9)):
+        damaged[place] = data.draw(st.integers(0, 255))
+    try:
+        loaded = read_entries(bytes(damaged), suffix=suffix)
+    except (UnreadableFile, MissingColumn) as error:
+        assert suffix in str(error) or "input" in str(error)  # noqa: PT017 - either is right
+    else:
+        assert loaded.entries

@@ -15,8 +15,9 @@ from hypothesis import strategies as st
 from made_scores import TEXT, make_score, make_worry
 
 from journal.errors import UnreadableFile
-from journal.files import save_scores
+from journal.files import Saved, save_scores
 from journal.files.flat import COLUMNS, flatten_score
+from journal.files.write import write_lines
 from journal.records import Score, Source
 
 TABLES = (".csv", ".xlsx", ".parquet")
@@ -72,6 +73,13 @@ def test_an_entry_with_a_worry_has_its_record(tmp_path: Path) -> None:
     record = json.loads((tmp_path / "out.jsonl").read_text(encoding="utf-8"))
     assert record["not_scored_because"] == "worry"
     assert saved.to_read_first == 1
+
+
+def test_an_entry_with_a_worry_is_not_shown_on_a_screen() -> None:
+    saved = Saved()
+    lines = list(write_lines([make_worry(), make_score("2")], saved, on_screen=True))
+    assert [json.loads(line)["entry_id"] for line in lines] == ["2"]
+    assert (saved.written, saved.to_read_first) == (1, 1)
 
 
 FORMULAS = ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", '=HYPERLINK("x")']
