@@ -163,7 +163,8 @@ def show_progress(scores: Iterable[Score], total: int) -> Iterator[Score]:
     from rich.console import Console
     from rich.progress import BarColumn, MofNCompleteColumn, Progress, TextColumn
 
-    columns = (TextColumn("Reading entries"), BarColumn(), MofNCompleteColumn())
+    bar = BarColumn(style="dim", complete_style="cyan", finished_style="cyan", pulse_style="cyan")
+    columns = (TextColumn("Reading entries"), bar, MofNCompleteColumn())
     with Progress(*columns, console=Console(stderr=True), transient=True) as progress:
         task = progress.add_task("", total=total)
         for score in scores:
