@@ -43,12 +43,14 @@ class WordKnowledge:
             return True
         if "'" in word:
             head, _, tail = word.rpartition("'")
-            if tail == "t":
+            if tail == "t" or word in self.contracted:
                 return word in self.contracted
             return tail in _CLITICS and self.knows(head)
         if "-" in word:
             parts = word.split("-")
-            return all(part in self.words for part in parts)
+            # "co-ordinated": a prefix set off; "rect-angle" is a word broken in two.
+            prefixed = parts[0] in self.words and "".join(parts) in self.words
+            return prefixed or all(part in self.words for part in parts)
         return False
 
 

@@ -14,7 +14,7 @@ LONGEST = 30
 _SPLIT_COST = 0.9
 # Two words side by side are as likely as the product of their likelihoods, less chance.
 _PAIR = 7.0
-_SPLIT_ZIPF = 4.0
+_SPLIT_ZIPF = 4.8
 _SPLIT_SHORT = frozenset(("a", "an", "at", "be", "in", "is", "it", "my", "of", "on", "so", "to"))
 # By length: how costly a slip may be, and how far the next best word must lie behind. In a short
 # spelling every letter counts, and a guess between two words is worse than none.

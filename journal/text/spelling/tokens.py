@@ -88,7 +88,8 @@ def find_pieces(clean: str, excluded: Sequence[Span] = ()) -> list[Piece]:
         if kind == "word":
             before = clean[start - 1] if start else ""
             after = clean[end] if end < size else ""
-            alone = not (_clings(before) or _clings(after)) and surface.isascii()
+            # "th- the": a word broken off is no misspelling.
+            alone = not (_clings(before) or _clings(after) or after == "-") and surface.isascii()
             pieces.append(Piece(start, end, surface, surface.lower(), alone, opens))
             opens = False
         elif kind == "number":
