@@ -90,7 +90,10 @@ def _asks(words: WordStream, first: int, after: int) -> bool:
 
 def _is_condition(reason: Reason, markers: Sequence[Marker]) -> bool:
     """Say whether a reason is the "if" of the claim: part of what is claimed, not its support."""
-    return reason.marker is not None and markers[reason.marker].function == "condition"
+    return any(
+        marker.function == "condition" and 0 <= reason.reason[0] - marker.end <= 1
+        for marker in markers
+    )
 
 
 def _supports(reason: Reason, sentence: Span) -> bool:
