@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import gzip
 import tomllib
+from collections.abc import Mapping
 from functools import lru_cache
 from pathlib import Path
 
 from journal.errors import LexiconError
 from journal.resources import LEXICON
-from journal.text.confusions import read_confusions
+from journal.text.confusions import Confusions, read_confusions
 from journal.text.spelling import Speller
 from journal.text.spelling.phonetic import skeleton_key
 
@@ -60,8 +61,16 @@ def load_speller() -> Speller:
         readings=table["readings"],
         contractions=contractions,
         joins=table["joins"],
-        confusions=read_confusions(table),
+        confusions=load_confusions(table),
     )
+
+
+def load_confusions(table: Mapping[str, object]) -> Confusions:
+    """Make the rules for real words; `LexiconError` says which pattern is wrong."""
+    try:
+        return read_confusions(table)
+    except ValueError as error:
+        raise LexiconError(str(error)) from error
 
 
 def load_words(file: Path) -> tuple[dict[str, float], dict[str, list[str]], frozenset[str]]:

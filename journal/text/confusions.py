@@ -11,8 +11,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
-from journal.errors import LexiconError
-
 _Place = tuple[int, frozenset[str] | None]
 _EDGE = frozenset({"."})
 
@@ -144,7 +142,7 @@ def read_confusions(table: Mapping[str, object]) -> Confusions:
 
     Raises
     ------
-    LexiconError
+    ValueError
         If a pattern names an unknown group or has no place for the word itself.
     """
     groups: dict[str, frozenset[str]] = {}
@@ -187,7 +185,7 @@ def _read_place(
         elif part.startswith("{"):
             name = part.strip("{}")
             if name not in groups:
-                raise LexiconError(f"confusions.toml: {pattern!r} names no known group {name!r}.")
+                raise ValueError(f"confusions.toml: {pattern!r} names no known group {name!r}.")
             allowed |= groups[name]
         else:
             allowed.add(part)
@@ -207,7 +205,7 @@ def _read_patterns(
                 rows = [[*row, place] for row in rows]
         for row in rows:
             if row.count("[]") != 1:
-                raise LexiconError(f"confusions.toml: {text!r} needs one [] for the word itself.")
+                raise ValueError(f"confusions.toml: {text!r} needs one [] for the word itself.")
             here = row.index("[]")
             patterns.append(
                 Pattern(

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from journal.errors import LexiconError
-from journal.lexicon.words import load_kinds, load_speller, load_words
+from journal.lexicon.words import load_confusions, load_kinds, load_speller, load_words
 from journal.resources import LEXICON
 from journal.text.spelling.phonetic import skeleton_key
 
@@ -72,3 +72,9 @@ def test_an_unknown_kind_of_word_is_said_with_its_line(tmp_path: Path) -> None:
     file.write_text("word\tkind\nhalf\tsums\n")
     with pytest.raises(LexiconError, match="line 2: 'sums' is no kind of word"):
         load_kinds(file)
+
+
+def test_a_wrong_pattern_of_the_rules_is_said_plainly() -> None:
+    rule = {"seen": "hole", "read_as": "whole", "patterns": ["{animal} []"]}
+    with pytest.raises(LexiconError, match="no known group 'animal'"):
+        load_confusions({"rules": [rule]})

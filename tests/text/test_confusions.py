@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import pytest
 
-from journal.errors import LexiconError
 from journal.lexicon.words import load_speller
 from journal.text.confusions import read_confusions
 
@@ -126,12 +125,12 @@ def test_the_reason_quotes_the_deciding_words() -> None:
 
 
 def test_a_pattern_needs_a_place_for_the_word_itself() -> None:
-    with pytest.raises(LexiconError, match="one \\[\\] for the word itself"):
+    with pytest.raises(ValueError, match="one \\[\\] for the word itself"):
         read_confusions({"rules": [{"seen": "a", "read_as": "b", "patterns": ["no place"]}]})
 
 
 def test_a_pattern_may_name_only_known_groups() -> None:
-    with pytest.raises(LexiconError, match="no known group 'animal'"):
+    with pytest.raises(ValueError, match="no known group 'animal'"):
         read_confusions({"rules": [{"seen": "a", "read_as": "b", "patterns": ["{animal} []"]}]})
 
 
