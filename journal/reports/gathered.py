@@ -19,7 +19,6 @@ class PupilRow:
     words: set[str] = field(default_factory=set)
     words_in_reasons: set[str] = field(default_factory=set)
     functions: set[str] = field(default_factory=set)
-    reasons: int = 0
     to_look_at: int = 0
 
 
@@ -62,7 +61,6 @@ def gather_pupils(scores: Iterable[Score]) -> list[PupilRow]:
                 if use.in_reason:
                     row.words_in_reasons.add(use.term)
         row.functions.update(marker.function for marker in score.markers if marker.counted)
-        row.reasons += sum(reason.ground == "mathematical" for reason in score.reasons)
         row.to_look_at += sum(flag.kind in ("help", "idea_to_check") for flag in score.flags)
     return sorted(rows.values(), key=lambda row: (row.pupil == UNNAMED, _alphabet(row.pupil)))
 

@@ -25,14 +25,14 @@ def make_console() -> Console:
 def show_pupils(scores: Iterable[Score], console: Console | None = None) -> None:
     """Print what each pupil's entries show, in the alphabet's order, without levels."""
     table = _table("By pupil, in the alphabet's order", "Pupil", "Entries", "Words of the lessons",
-                   "In a reason", "Reasons", "To look at")  # fmt: skip
+                   "In a reason", "Reasoning language", "To look at")  # fmt: skip
     for row in gather_pupils(scores):
         table.add_row(
             Text(clean(row.pupil)),
             str(len(row.entries)),
             _join(row.words),
             _join(row.words_in_reasons),
-            str(row.reasons),
+            _join(row.functions),
             str(row.to_look_at or ""),
         )
     (console or make_console()).print(table)
