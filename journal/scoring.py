@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass, replace
@@ -214,8 +213,6 @@ class Scorer:
             for batch in split_chunks(made, BATCH):
                 yield from self._score_batch(batch, read)
             return
-        # One thread of arithmetic a process, or they wait for each other.
-        os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
         with ProcessPoolExecutor(workers, None, _start_worker, (self._worries,)) as executor:
             yield from map_chunks(
                 partial(_score_chunk, read), made, executor, size=BATCH, ahead=2 * workers

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from importlib.util import find_spec
@@ -48,7 +47,6 @@ def load_pipeline() -> Language:
     -----
     Plain numpy arithmetic on one thread beats the blocked kernels on sentences this short.
     """
-    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     import spacy
     from thinc.api import NumpyOps, set_current_ops
 
