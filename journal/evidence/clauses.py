@@ -103,7 +103,9 @@ def find_clauses(parse: Parse, joints: Collection[int] = ()) -> list[Clause]:
         word = token.lower
         if token.sentence != sentence:
             sentence = token.sentence
-            pending = (*_close(clauses, carries, first, i, pending), ".")
+            # Without a stop or a capital the parser only guesses that a sentence begins.
+            stop = (".",) if _opens_sentence(tokens, i) else ()
+            pending = (*_close(clauses, carries, first, i, pending), *stop)
             first = i
         if word in _STOPS:
             pending = (*_close(clauses, carries, first, i, pending), ".")
@@ -132,6 +134,11 @@ def _close(
     return ()
 
 
+def _opens_sentence(tokens: Sequence[Token], i: int) -> bool:
+    text = tokens[i].text
+    return tokens[i - 1].text[-1] in _STOPS or (text[0].isupper() and text != "I")
+
+
 def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> bool:
     """Whether "and", "so", a comma ... stands between two clauses, not inside one."""
     word = tokens[i].lower
@@ -139,6 +146,8 @@ def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> 
         return False
     if word == "so" and i + 1 < len(tokens) and tokens[i + 1].pos in ("ADJ", "ADV"):
         return tokens[i + 1].lower in ("now", "then", "both", "all", "half", "each", "double")
+    if word == "-" and _is_number(tokens[i - 1]):
+        return False
     begins_second = word in ("when", "if", "since", "while", "until", "whenever", "so")
     if not begins_second and not any(carries[first:i]):
         return False
@@ -146,10 +155,11 @@ def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> 
         following = tokens[j].lower
         if carries[j]:
             return True
-        if following in _STOPS or following in _BREAKS or tokens[j].sentence != tokens[i].sentence:
+        if following in _STOPS or following in _BREAKS:
             return False
         if following in _WITH_VERB or following in _ALWAYS:
-            return following in _ALWAYS
+            # "and because", "so when": the two joints stand together.
+            return j == i + 1
     return False
 
 
@@ -161,6 +171,8 @@ def _starts_anew(tokens: Sequence[Token], carries: list[bool], first: int, i: in
     if before.lower in _OPENS or before.lemma in _OPENS or not any(carries[first:i]):
         return False
     token = tokens[i]
+    if token.tag == "IN":
+        return False
     if carries[i] and token.lower in _WITH_VERB_INSIDE:
         return True
     if token.lower in _PRONOUNS:
@@ -177,6 +189,10 @@ def _starts_anew(tokens: Sequence[Token], carries: list[bool], first: int, i: in
         return False
     # "the number you multiply by": a relative clause belongs to its noun.
     return not (tokens[verb].dep == "relcl" and tokens[verb].head < i and before.pos == "NOUN")
+
+
+def _is_number(token: Token) -> bool:
+    return token.pos == "NUM" or any(map(str.isdigit, token.text))
 
 
 def _verb_within(carries: list[bool], i: int, reach: int) -> int | None:

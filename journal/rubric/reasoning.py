@@ -6,10 +6,14 @@ The rules have the numbers of the written rubric.
 
 from __future__ import annotations
 
+import re
+
+from journal.evidence.clauses import find_clauses
 from journal.evidence.evidence import Evidence
 from journal.evidence.reasons.generality import is_general
 from journal.records import Claim, Flag, Reason, Span, Step
 
+_NUMERAL = re.compile(r"[0-9]+")
 LINKING = ("link", "check", "counter_example")
 
 
@@ -26,7 +30,7 @@ def ask_a1(evidence: Evidence) -> Step:
 
 def ask_a2(evidence: Evidence) -> Step:
     """A2: is there a statement of why or how it follows, tied to the mathematics?"""
-    grounds = [reason for reason in evidence.reasons if reason.ground == "mathematical"]
+    grounds = _sound(evidence)
     if grounds:
         first = grounds[0]
         spans = (first.reason,) if first.claim is None else (first.claim, first.reason)
@@ -40,29 +44,28 @@ def ask_a2(evidence: Evidence) -> Step:
 
 def ask_a3a(evidence: Evidence) -> Step:
     """A3a: is there a link that settles the reason, a check, or a counter-example?"""
-    for reason in evidence.reasons:
-        if reason.ground == "mathematical" and reason.role in LINKING:
+    joined = _sound(evidence)
+    for reason in joined:
+        if reason.role in LINKING:
             why = f"{_ROLES[reason.role]}: {_quote(evidence, reason.reason)}"
             return Step("A3a", True, False, (reason.reason,), why)
-    joined = [reason for reason in evidence.reasons if reason.ground == "mathematical"]
     why = f"one reason, nothing says why it settles it: {_quote(evidence, joined[0].reason)}"
     return Step("A3a", False, len(joined) > 1, (joined[0].reason,), why)
 
 
 def ask_a3b(evidence: Evidence) -> Step:
     """A3b: is the central mathematical claim right?"""
-    claim = central_claim(evidence)
-    idea = r17_idea_to_check(evidence)
-    if claim is not None and claim.verdict == "false":
+    claim = r17_central_claim(evidence)
+    if claim is not None and claim.verdict != "undecided":
         span = (claim.start, claim.end)
-        return Step("A3b", False, False, (span,), f"{_quote(evidence, span)} is worth a check")
+        right = claim.verdict == "true"
+        why = "is right" if right else "is worth a check"
+        return Step("A3b", right, False, (span,), f"{_quote(evidence, span)} {why}")
+    idea = r17_idea_to_check(evidence)
     if idea is not None:
         span = (idea.start, idea.end)
         return Step("A3b", None, True, (span,), f"an idea to check: {_quote(evidence, span)}")
-    if claim is None or claim.verdict == "undecided":
-        return Step("A3b", None, False, (), "truth not checked")
-    span = (claim.start, claim.end)
-    return Step("A3b", True, False, (span,), f"{_quote(evidence, span)} is right")
+    return Step("A3b", None, False, (), "truth not checked")
 
 
 def ask_a4a(evidence: Evidence) -> Step:
@@ -75,18 +78,24 @@ def ask_a4a(evidence: Evidence) -> Step:
 
 def ask_a4b(evidence: Evidence) -> Step:
     """A4b: does structure, argument, a set of cases or a limit support the general claim?"""
-    support = [
-        reason
-        for reason in evidence.reasons
-        if reason.ground == "mathematical" and reason.role in ("link", "limit")
-    ]
+    support = [reason for reason in _sound(evidence) if supports_generally(evidence, reason)]
     if not support:
         return Step("A4b", False, True, (), "the general claim rests on a case, not on structure")
     span = support[-1].reason
     return Step("A4b", True, False, (span,), f"supported: {_quote(evidence, span)}")
 
 
-def central_claim(evidence: Evidence) -> Claim | None:
+def supports_generally(evidence: Evidence, reason: Reason) -> bool:
+    """R7: one example, in given numbers, never supports a generalisation."""
+    if reason.role == "limit":
+        return True
+    if reason.role != "link":
+        return False
+    claimed = set() if reason.claim is None else _numerals(evidence, reason.claim)
+    return len(_numerals(evidence, reason.reason) - claimed) < 2
+
+
+def r17_central_claim(evidence: Evidence) -> Claim | None:
     """R17: the claim that answers the prompt, else the one the first reason supports."""
     return next((claim for claim in evidence.claims if claim.central), None)
 
@@ -96,33 +105,45 @@ def r17_idea_to_check(evidence: Evidence) -> Flag | None:
     return next((flag for flag in evidence.flags if flag.kind == "idea_to_check"), None)
 
 
+def r11_is_keyword_string(evidence: Evidence, span: Span) -> bool:
+    """R11: words strung together without sense give no reason."""
+    return any(
+        flag.kind == "keyword_string" and flag.start < span[1] and span[0] < flag.end
+        for flag in evidence.flags
+    )
+
+
 def r18_is_topic_alone(evidence: Evidence) -> bool:
     """R18: "we did fractions" names the topic and nothing else."""
-    kinds = evidence.mathematics.kinds
+    parse, kinds = evidence.parse, evidence.mathematics.kinds
     named = [i for i, kind in enumerate(kinds) if kind is not None]
-    if any(kinds[i] not in ("term",) for i in named) or len(named) > 2:
+    if len(named) > 2 or any(not parse.tokens[i].lower.isalpha() for i in named):
         return False
-    tokens = evidence.parse.tokens
-    verbs = {t.lemma for t in tokens if t.pos in ("VERB", "AUX")}
-    return verbs <= _TOPIC_VERBS
+    if any(kinds[i] in ("quantity", "relation") for i in named):
+        return False
+    verbs = {token.lemma for token in parse.tokens if token.pos in ("VERB", "AUX")}
+    about = any(token.lower in _TOPIC_WORDS for token in parse.tokens)
+    return verbs <= (_TOPIC_VERBS | {"be"} if about else _TOPIC_VERBS)
 
 
 def general_statements(evidence: Evidence) -> tuple[Span, ...]:
     """Return the general statements that stand as claims, not as the reasons of others."""
     parse = evidence.parse
-    found = []
-    for reason in evidence.reasons:
-        if reason.claim is not None:
-            first, after = parse.tokens_in(*reason.claim)
-            if is_general(parse, first, after):
-                found.append(reason.claim)
-    return tuple(found)
+    reasons = [reason.reason for reason in evidence.reasons]
+    claims = {reason.claim for reason in evidence.reasons if reason.claim is not None}
+    stretches = {parse.span(clause.first, clause.after) for clause in find_clauses(parse)}
+    return tuple(
+        span
+        for span in sorted(claims | stretches)
+        if is_general(parse, *parse.tokens_in(*span))
+        and not any(start < span[1] and span[0] < end for start, end in reasons)
+    )
 
 
 _TOPIC_VERBS = frozenset(
-    "do learn be like love enjoy hate find study revise look have today work start finish think "
-    "feel".split()
+    "do learn study revise look work start practise practice cover finish continue".split()
 )
+_TOPIC_WORDS = frozenset("about lesson topic today title".split())
 _WEAK = {
     "procedural": "it tells a step",
     "circular": "it says the claim again",
@@ -133,6 +154,18 @@ _ROLES = {
     "check": "a check, written out",
     "counter_example": "a case that goes against it",
 }
+
+
+def _sound(evidence: Evidence) -> list[Reason]:
+    return [
+        reason
+        for reason in evidence.reasons
+        if reason.ground == "mathematical" and not r11_is_keyword_string(evidence, reason.reason)
+    ]
+
+
+def _numerals(evidence: Evidence, span: Span) -> set[str]:
+    return set(_NUMERAL.findall(evidence.parse.text[span[0] : span[1]]))
 
 
 def _named_mathematics(evidence: Evidence) -> tuple[Span, ...]:

@@ -2,11 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from journal.evidence.reasons.drafts import Draft
 from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
+_NEARLY = re.compile(
+    r"\b(about right|close to (the|my) (answer|estimate)|near(ly)? (the|my) (answer|estimate)"
+    r"|should be (about|around|near|close|a bit|a little|just|roughly)|must be (about|around|near)"
+    r"|makes sense|is reasonable)\b"
+)
 _NEGATED_GENERAL = (
     "not always",
     "n't always",
@@ -42,6 +48,24 @@ def find_checks(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
                     found.append(Draft((j, j + 1), (k - 1, k) if k else None, role="check"))
                 else:
                     draft.role, draft.ground = "check", "mathematical"
+                break
+    return found
+
+
+def find_estimates(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
+    """Give a calculation that an answer is held against ("so it is about right") its role."""
+    found: list[Draft] = []
+    for k, said in enumerate(page.propositions):
+        text = page.parse.surface(said.clause.first, said.clause.after).lower()
+        if not _NEARLY.search(text):
+            continue
+        for j in (k - 1, k):
+            if j >= 0 and _is_written_out(page, page.propositions[j]):
+                draft = _draft_at(drafts, j)
+                if draft is not None and draft.ground != "not_mathematical":
+                    draft.role, draft.ground = "check", "mathematical"
+                elif draft is None:
+                    found.append(Draft((j, j + 1), (k, k + 1) if j < k else None, role="check"))
                 break
     return found
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from journal.evidence.mathematics import Mathematics
-from journal.evidence.reasons.checks import find_checks, mark_cases
+from journal.evidence.reasons.checks import find_checks, find_estimates, mark_cases
 from journal.evidence.reasons.drafts import Draft
 from journal.evidence.reasons.links import find_links
 from journal.evidence.reasons.marked import CAUSAL, find_marked
 from journal.evidence.reasons.propositions import Page, read_page
+from journal.evidence.reasons.purposes import find_purposes
 from journal.evidence.reasons.unmarked import find_unmarked
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
@@ -66,6 +67,8 @@ def find_reasons(
     drafts = find_marked(page, markers)
     drafts += find_unmarked(page, drafts)
     drafts += find_checks(page, drafts)
+    drafts += find_estimates(page, drafts)
+    drafts += find_purposes(page, drafts)
     drafts += mark_cases(page, drafts)
     drafts += find_links(page, drafts)
     return _record(page, drafts)

@@ -8,7 +8,9 @@ from journal.evidence.reasons.propositions import Proposition
 from journal.records import Ground
 
 
-def check_ground(reason: Sequence[Proposition], claim: Sequence[Proposition]) -> Ground:
+def check_ground(
+    reason: Sequence[Proposition], claim: Sequence[Proposition], *, follows: bool = False
+) -> Ground:
     """Say what a reason stands on.
 
     Parameters
@@ -17,6 +19,8 @@ def check_ground(reason: Sequence[Proposition], claim: Sequence[Proposition]) ->
         What is given as the reason; not empty.
     claim : sequence of Proposition
         What it is given for; empty where the claim is not written.
+    follows : bool
+        Whether the claim is said to follow ("so ..."): it may then take up the reason's words.
 
     Returns
     -------
@@ -28,7 +32,7 @@ def check_ground(reason: Sequence[Proposition], claim: Sequence[Proposition]) ->
     sound = [said for said in reason if not (said.feeling or said.vouched or said.bare)]
     if not any(said.mathematical and _says_something(said) for said in sound):
         return "not_mathematical"
-    if claim and _repeats(sound, claim):
+    if claim and _repeats(sound, claim, follows):
         return "circular"
     if any(said.feeling and not said.mathematical for said in claim):
         return "not_mathematical"
@@ -51,9 +55,9 @@ def _says_something(said: Proposition) -> bool:
     return said.clause.predicate or said.structure > 0
 
 
-def _repeats(reason: Sequence[Proposition], claim: Sequence[Proposition]) -> bool:
+def _repeats(reason: Sequence[Proposition], claim: Sequence[Proposition], follows: bool) -> bool:
     given: frozenset[str] = frozenset().union(*(said.content for said in reason))
     claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
-    if all(said.calculation for said in reason):
+    if not given or all(said.calculation for said in reason):
         return False
-    return bool(given) and given <= claimed
+    return given == claimed if follows else given <= claimed

@@ -46,7 +46,7 @@ def is_link(said: Proposition, before: Sequence[Proposition]) -> bool:
         return False
     if said.told or said.learned or said.feeling or said.vouched or said.bare:
         return False
-    if not said.structure and not said.generic:
+    if not said.structure and not said.generic and not said.names:
         return False
     if any(said.content <= earlier.content for earlier in before):
         return False
@@ -81,6 +81,12 @@ def _split(page: Page, draft: Draft) -> Draft | None:
         if is_link(said, [*page.propositions[first:j], *claim]):
             draft.reason = first, j
             return Draft((j, end), draft.claim, draft.marker, "link", supports=draft)
+    # "Angles in a triangle add to 180 and the other two make 120": the fact comes first.
+    fact = page.propositions[first]
+    rest = page.propositions[first + 1 : end]
+    if fact.generic and is_link(fact, claim) and any(s.mathematical and not s.told for s in rest):
+        draft.reason = first + 1, end
+        return Draft((first, first + 1), draft.claim, draft.marker, "link", supports=draft)
     return None
 
 
@@ -94,12 +100,16 @@ def _find_beside(page: Page, draft: Draft, drafts: Sequence[Draft]) -> Draft | N
         if not 0 <= j < len(page.propositions):
             continue
         said = page.propositions[j]
-        taken = any(d.reason[0] <= j < d.reason[1] for d in drafts)
+        taken = any(_holds(d.reason, j) or _holds(d.claim, j) for d in drafts)
         if taken or not said.generic or not is_link(said, own):
             continue
         if not said.content.isdisjoint(spoken):
             return Draft((j, j + 1), draft.claim, None, "link", supports=draft)
     return None
+
+
+def _holds(span: tuple[int, int] | None, j: int) -> bool:
+    return span is not None and span[0] <= j < span[1]
 
 
 def _is_whole_argument(page: Page, draft: Draft) -> bool:

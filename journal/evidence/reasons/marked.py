@@ -7,7 +7,12 @@ from collections.abc import Sequence
 from journal.evidence.reasons.drafts import Draft, said_in
 from journal.evidence.reasons.ground import check_ground
 from journal.evidence.reasons.propositions import Page
-from journal.evidence.reasons.stretches import claim_before, reach_back, reach_forward
+from journal.evidence.reasons.stretches import (
+    claim_before,
+    reach_back,
+    reach_claim,
+    reach_forward,
+)
 from journal.records import Marker
 
 CAUSAL = ("reason", "result")
@@ -45,7 +50,11 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
             draft = _join_result(page, k, joined)
         if draft is not None and not _crosses(page, draft):
             draft.marker = number
-            draft.ground = check_ground(said_in(page, draft.reason), said_in(page, draft.claim))
+            draft.ground = check_ground(
+                said_in(page, draft.reason),
+                said_in(page, draft.claim),
+                follows=function == "result",
+            )
             drafts.append(draft)
     return drafts
 
@@ -72,7 +81,7 @@ def _join_result(page: Page, k: int, joined: frozenset[int]) -> Draft | None:
     first = reach_back(page, k - 1, joined)
     while first < k - 1 and page.propositions[first].told:
         first += 1
-    return Draft((first, k), (k, k + 1))
+    return Draft((first, k), (k, reach_claim(page, k, joined)))
 
 
 def _crosses(page: Page, draft: Draft) -> bool:

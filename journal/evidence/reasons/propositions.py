@@ -64,6 +64,8 @@ class Proposition:
     mathematical, calculation, judges, generic, lists_parts : bool
         Speaks of mathematics; only numbers and signs; says what something is or how it compares;
         about any such thing, in the present; names the parts of a shape.
+    names : bool
+        Holds a mathematical term or a relation.
     structure : int
         How many words state a property or a structure.
     content : frozenset of str
@@ -83,6 +85,7 @@ class Proposition:
     judges: bool
     generic: bool
     lists_parts: bool
+    names: bool
     structure: int
     content: frozenset[str]
 
@@ -139,6 +142,7 @@ def _read_clause(
         generic=verb is not None and _is_generic(subject, tokens[verb]),
         lists_parts=not present.isdisjoint(_PARTS)
         and (verb is None or tokens[verb].lemma in _BE_OR_HAVE or tokens[verb].lower == "its"),
+        names=mathematics.any_in(clause.first, clause.after, "term", "relation"),
         structure=structure,
         content=_content(tokens, core, clause.after),
     )
@@ -252,6 +256,8 @@ def _is_generic(subject: Sequence[Token], verb: Token) -> bool:
     nouns = [token for token in subject if token.pos in ("NOUN", "VERB", "PROPN")]
     if not nouns:
         return False
+    if words[0] == "the" and not {"a", "an", "any"}.isdisjoint(words):
+        return True
     determined = words[0] in ("the", "this", "that", "these", "those", "my", "our", "both")
     plural = nouns[-1].tag in ("NNS", "NNPS") and not any(t.pos == "NUM" for t in subject)
     return not determined and (plural or nouns[0].tag == "VBG" or words[0].endswith("ing"))
@@ -260,7 +266,12 @@ def _is_generic(subject: Sequence[Token], verb: Token) -> bool:
 def _content(tokens: Sequence[Token], first: int, after: int) -> frozenset[str]:
     found = set()
     for token in tokens[first:after]:
-        if token.pos in _CONTENT or any(map(str.isdigit, token.text)) or token.lower in _SAME:
+        if (
+            token.pos in _CONTENT
+            or token.lower in WORDS["judgement"]
+            or any(map(str.isdigit, token.text))
+            or token.lower in _SAME
+        ):
             if token.pos in ("PUNCT",):
                 continue
             lemma = token.lemma.lower()

@@ -2,13 +2,8 @@
 
 from __future__ import annotations
 
+from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.propositions import Page, Proposition
-
-RESULT_JOINTS = frozenset("so therefore hence thus means mean shows that why which".split()) - {
-    "which"
-}
-CAUSE_JOINTS = frozenset("because cos coz cuz since as".split())
-_ENDING_JOINTS = frozenset("then but after before".split())
 
 
 def reach_forward(page: Page, k: int, joined: frozenset[int]) -> int:
@@ -19,9 +14,24 @@ def reach_forward(page: Page, k: int, joined: frozenset[int]) -> int:
     end = k + 1
     while end < len(page.propositions):
         said = page.propositions[end]
-        if end in joined or said.clause.opens_sentence or _turns_away(said):
+        if end in joined or said.clause.opens_sentence or _turns_away(said) or _widens(page, said):
             break
         if not said.clause.joints and _is_claim_of_initial(page, k, end):
+            break
+        end += 1
+    return end
+
+
+def reach_claim(page: Page, k: int, joined: frozenset[int]) -> int:
+    """Return one past the last clause of the result that begins at clause ``k``."""
+    end = k + 1
+    while end < len(page.propositions):
+        said, before = page.propositions[end], page.propositions[end - 1]
+        conditional = before.clause.joint in ("when", "if", "whenever")
+        carries_on = said.clause.joint in ("and", "but") and not said.told and said.mathematical
+        if end in joined or said.clause.opens_sentence or said.learned or said.feeling:
+            break
+        if not conditional and (not carries_on or _widens(page, said)):
             break
         end += 1
     return end
@@ -54,6 +64,14 @@ def _turns_away(said: Proposition) -> bool:
     if said.clause.joint in ("then",) or "then" in said.clause.joints:
         return said.told
     return said.learned or said.vouched or (said.told and said.clause.joint in ("and", ",", ""))
+
+
+def _widens(page: Page, said: Proposition) -> bool:
+    """ "... and that works for any number" claims more, it gives no reason."""
+    words = {token.lower for token in page.parse.tokens[said.clause.first : said.clause.after]}
+    return not words.isdisjoint(("works", "work")) and is_general(
+        page.parse, said.clause.first, said.clause.after
+    )
 
 
 def _is_claim_of_initial(page: Page, k: int, end: int) -> bool:

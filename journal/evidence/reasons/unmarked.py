@@ -116,19 +116,27 @@ def _is_property(page: Page, said: Proposition, claim: Proposition) -> bool:
     if said.vouched or said.bare or said.content <= claim.content:
         return False
     tokens = page.parse.tokens
-    if tokens[said.verb].lemma not in _PROPERTY and "=" not in tokens[said.verb].text:
+    if _action(page, said) not in _PROPERTY and "=" not in tokens[said.verb].text:
         return False
     if ":" in said.clause.joints:
         return True
+    if said.calculation and "and" in said.clause.joints:
+        return False
     subject = [token.lower for token in tokens[said.core : said.verb]]
     if tokens[said.core].lower in ("its", "it's"):
         return True
     shares = not said.content.isdisjoint(claim.content)
-    if said.calculation and not claim.calculation:
-        return shares
+    if said.calculation:
+        return shares and not claim.calculation
     if not _SAME_OBJECT.isdisjoint(subject):
         return True
     return shares or (bool(subject) and subject[0] in ("the", "you") and said.structure > 0)
+
+
+def _action(page: Page, said: Proposition) -> str:
+    """Return the lemma of the verb that says what is so, past "can" and "do n't"."""
+    tokens = page.parse.tokens[said.verb : said.clause.after]
+    return next((token.lemma for token in tokens if token.pos == "VERB"), tokens[0].lemma)
 
 
 def _crosses(page: Page, draft: Draft) -> bool:
