@@ -3,24 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 
 import pytest
-
-from journal.evidence.claims import find_claims
-from journal.evidence.informal import find_informal
-from journal.evidence.markers import find_markers
-from journal.evidence.mathematics import find_mathematics
-from journal.evidence.setting import Setting
-from journal.evidence.vocabulary import find_vocabulary
-from journal.language.parse import Parse
-from journal.lexicon.informal import load_informal
-from journal.lexicon.markers import load_markers
-from journal.lexicon.terms import load_terms
-from journal.records import Marker
+from found_markers import ParseOf, markers_of
 
 INVENTED = Path(__file__).parent / "data" / "markers_children.txt"
 CODES = {
@@ -31,7 +19,6 @@ CODES = {
     "M": "mention",
     "L": "look_alike",
 }
-ParseOf = Callable[[str], Parse]
 
 
 @dataclass(frozen=True)
@@ -54,17 +41,6 @@ def invented_lines() -> list[Line]:
             at = mark.end()
         lines.append(Line(text + row[at:], readings))
     return lines
-
-
-def markers_of(parse: Parse, setting: Setting | None = None) -> list[Marker]:
-    setting = setting or Setting()
-    mathematics = find_mathematics(
-        parse,
-        find_vocabulary(parse, load_terms(), setting),
-        find_informal(parse, load_informal(), setting),
-        find_claims(parse, setting),
-    )
-    return find_markers(parse, load_markers(), mathematics, setting)
 
 
 def count(parse_of: ParseOf, lines: list[Line]) -> tuple[int, int, int, int, int]:

@@ -14,7 +14,11 @@ _DOERS = WORDS["certainty.doers"]
 def _about(view: View, at: Occurrence) -> tuple[str, tuple[int, int], tuple[int, int], str]:
     left, right = view.opening(at.first), view.following(at.after)
     span = view.quote(max(left[0], at.first - 2), min(right[1], at.after + 5))
-    return subject(view, left), left, right, span
+    who = subject(view, left)
+    if not who and left[0]:
+        # "we each got a card and had to stand": the subject is said once.
+        who = subject(view, view.before(left[0]))
+    return who, left, right, span
 
 
 def _sure(span: str) -> Judgement:
@@ -52,7 +56,7 @@ def read_have_to(view: View, at: Occurrence) -> Judgement:
     who, left, right, span = _about(view, at)
     if who in _DOERS or who in PEOPLE or is_feeling(view, right):
         return _other(span)
-    if view.word(at.first - 1) in PEOPLE:
+    if view.word(at.first - 1) in PEOPLE or (who == "you" and view.word(at.first) == "had"):
         return _other(span)
     if view.maths((at.after, right[1])) or view.maths((left[0], at.first)):
         return _sure(span)

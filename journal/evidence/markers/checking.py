@@ -75,7 +75,7 @@ def read_prove(view: View, at: Occurrence) -> Judgement:
     right = _nearby(view, at)
     left = view.opening(at.first)
     span = view.quote(max(0, at.first - 1), min(right[1], at.after + 6))
-    if view.word(at.first - 1) in ("the", "a", "this") and view.word(at.after) in (
+    if view.word(at.first - 1) in ("the", "a") and view.word(at.after) in (
         "it",
         "question",
         "sheet",

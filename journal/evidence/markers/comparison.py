@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from journal.evidence.markers.joining import is_feeling, subject
+from journal.evidence.markers.joining import first_verb, in_context, is_feeling, subject
 from journal.evidence.markers.view import Judgement, Occurrence, View
 from journal.evidence.markers.words import BE, PEOPLE, STOPS, SUBJECTS, WORDS
 
@@ -12,6 +12,7 @@ _EVERYDAY = WORDS["comparison.everyday"]
 _ORDINARY = WORDS["comparison.ordinary"]
 _SAME_WHAT = WORDS["comparison.same_what"]
 _THINGS = WORDS["comparison.things"]
+_POINTING = frozenset(("it", "its", "it's", "that", "this", "they", "theyre", "these"))
 _MEASURES = WORDS["comparison.measures"]
 
 
@@ -60,7 +61,11 @@ def find_than(view: View, i: int) -> tuple[int, str] | None:
 
 def find_as_as(view: View, i: int) -> tuple[int, str] | None:
     """Find the end of "as ... as" that begins at token ``i``, and its form ("as big as")."""
-    if view.word(i + 1) in ("soon", "long", "well", "far"):
+    if view.word(i + 1) in ("soon", "well", "far"):
+        return None
+    if view.word(i + 1) == "long" and (
+        view.word(i - 1) not in BE or first_verb(view, (i + 3, min(i + 8, len(view.words))))
+    ):
         return None
     for at in range(i + 2, min(i + 6, len(view.words))):
         if view.words[at] == "as":
@@ -110,6 +115,8 @@ def read_than(view: View, at: Occurrence) -> Judgement:
         view.word(at.after + 1) in PEOPLE and view.word(at.after) in ("my", "the", "your")
     ):
         return no
+    if view.tag(at.after) == "CD" and view.has((at.after + 1, at.after + 3), PEOPLE):
+        return no
     if view.maths(nearby) or (view.maths((left[0], at.first)) and not people):
         return Judgement("reasoning", f"{span} compares mathematical things")
     return no
@@ -141,7 +148,9 @@ def read_comparing(view: View, at: Occurrence) -> Judgement:
         view.word(at.after) in ("my", "the", "your") and view.word(at.after + 1) in PEOPLE
     ):
         return no
-    if view.maths(nearby) or view.maths((left[0], at.first)):
+    if view.maths(nearby) or view.maths((left[0], at.first)) or view.has(nearby, _THINGS):
+        return Judgement("reasoning", f"{span} compares mathematical things")
+    if view.word(left[0]) in _POINTING and in_context(view, at.first):
         return Judgement("reasoning", f"{span} compares mathematical things")
     return no
 
@@ -169,9 +178,10 @@ def read_same(view: View, at: Occurrence) -> Judgement:
         return Judgement("look_alike", f"{span} is no comparison of mathematical things")
     if after in _MEASURES or view.maths((at.after, at.after + 2)):
         return Judgement("reasoning", f"{span} compares mathematical things")
-    if (view.maths(left) or view.has(left, _THINGS)) and not is_feeling(view, left):
-        if after in STOPS or not after or view.tag(at.after) not in ("NN", "NNS", "NNP"):
-            return Judgement("reasoning", f"{span} compares mathematical things")
+    alone = after in STOPS or not after or view.tag(at.after) not in ("NN", "NNS", "NNP")
+    things = view.maths(left) or view.has(left, _THINGS | _MEASURES)
+    if alone and things and not is_feeling(view, left):
+        return Judgement("reasoning", f"{span} compares mathematical things")
     if subject(view, left) in PEOPLE:
         return Judgement("look_alike", f"{span} is no comparison of mathematical things")
     return Judgement("no_mathematics", f"{span} compares nothing mathematical")

@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
-from journal.evidence.markers.joining import first_verb, is_feeling, is_said, subject
+from journal.evidence.markers.joining import (
+    first_verb,
+    in_context,
+    is_feeling,
+    is_said,
+    names_property,
+    subject,
+)
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
-from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, WORDS
+from journal.evidence.markers.words import AUXILIARIES, PEOPLE, STOPS, SUBJECTS, WORDS
 
 _WHETHER = WORDS["condition.whether"]
+_PREPOSITIONS = frozenset(("of", "from", "to", "in", "than", "how", "year"))
 _PAST = WORDS["condition.past"]
 
 
@@ -18,8 +26,8 @@ def read_if(view: View, at: Occurrence) -> Judgement:
         and view.word(at.first - 2) in _WHETHER | {"asked", "ask", "told"}
     ):
         return Judgement("look_alike", f"'{before} if' means whether")
-    if before == "as":
-        return Judgement("look_alike", "'as if' likens, it sets no condition")
+    if view.word(at.after) in ("not", "any", "possible", "so", "ever"):
+        return Judgement("look_alike", f"'if {view.word(at.after)}' is a set phrase")
     return judge_condition(view, at)
 
 
@@ -32,6 +40,8 @@ def judge_condition(view: View, at: Occurrence) -> Judgement:
         return Judgement("look_alike", f"nothing follows {name}")
     outcome = _outcome(view, at, case)
     if view.maths(case) and not _is_personal(view, case):
+        return Judgement("reasoning", f"{name} sets the condition: {said}")
+    if names_property(view, case) and in_context(view, at.first):
         return Judgement("reasoning", f"{name} sets the condition: {said}")
     if (
         view.maths(outcome)
@@ -75,6 +85,12 @@ def read_when(view: View, at: Occurrence) -> Judgement:
     before = view.word(at.first - 1)
     if case[0] >= case[1]:
         return Judgement("look_alike", f"nothing follows {name}")
+    if before in _PREPOSITIONS or (
+        view.tag(at.after) in ("VBD", "VBZ", "VBP", "MD")
+        and view.word(at.after) in AUXILIARIES
+        and (at.first == 0 or before in STOPS)
+    ):
+        return Judgement("look_alike", f"{name} asks or tells which time: {said}")
     if view.word(at.after) == "to" or (
         before in ("know", "knew", "remember", "time", "day", "is", "tell")
         and at.first

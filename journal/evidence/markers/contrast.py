@@ -25,6 +25,8 @@ def judge_contrast(view: View, at: Occurrence, left: Stretch, right: Stretch) ->
     no = Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
     right_counts = view.maths(right) and not is_feeling(view, right) and not is_topic(view, right)
     left_counts = view.maths(left) and not is_feeling(view, left) and not is_topic(view, left)
+    if first_verb(view, right) is None and is_feeling(view, left):
+        return no
     if right_counts and not is_said(view, right):
         return Judgement("reasoning", f"{name} sets {said} against {view.quote(*left)}")
     if (
@@ -36,6 +38,8 @@ def judge_contrast(view: View, at: Occurrence, left: Stretch, right: Stretch) ->
         )
     ):
         return Judgement("reasoning", f"{name} sets {said} against {view.quote(*left)}")
+    if first_verb(view, right) is None and view.word(right[0]) != "not":
+        return Judgement("look_alike", f"{name} joins two words, not two statements: {said}")
     return no
 
 

@@ -133,6 +133,8 @@ def find_occurrences(view: View, forms: MarkerForms) -> list[Occurrence]:
         for way, form in ways:
             size = len(way)
             if size == 1 or tuple(words[i : i + size]) == way:
+                if form.form == "so that" and result.that_is_subject(view, i):
+                    continue
                 first, after, label = i, i + size, form.form
                 if form.read in ("same", "comparing"):
                     first, after, label, form = _widen(view, forms, first, after, form)

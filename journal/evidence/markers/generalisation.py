@@ -8,6 +8,7 @@ from journal.evidence.markers.words import CLOSED_NOUNS, PEOPLE, STOPS, VERBS_AN
 
 _ENDS_CLASS = frozenset(("VBZ", "VBP", "MD", "IN", "CC", ",", "PRP", "WDT", "TO", "RB"))
 _RIGHT_OR_WRONG = frozenset(("right", "wrong", "stuck", "maths", "math"))
+_NOT_ANY = WORDS["generalisation.not_any"]
 _COUNTS = WORDS["generalisation.counts"]
 _PARTS = WORDS["generalisation.parts"]
 _WORKS = WORDS["generalisation.works"]
@@ -130,9 +131,8 @@ def read_any(view: View, at: Occurrence) -> Judgement:
     """Tell an open class of mathematical things from a question or a denial."""
     what = _noun_after(view, at.after)
     after = view.word(at.after)
-    if after in ("questions", "more", "of", "longer", "other", "help", "way", "idea", "better"):
-        if not (after == "other" and view.maths(what)):
-            return Judgement("look_alike", f"'any {after}' is no claim over every case")
+    if after in _NOT_ANY and not (after == "other" and view.maths(what)):
+        return Judgement("look_alike", f"'any {after}' is no claim over every case")
     window = view.words[max(0, at.first - 4) : at.first]
     negated = any(
         w in ("n't", "not", "nt", "dont", "didnt", "without", "havent", "if", "have")

@@ -128,7 +128,8 @@ def is_topic(view: View, stretch: Stretch) -> bool:
     verb = first_verb(view, stretch)
     return (
         verb is not None
-        and view.words[verb] in TOPIC_VERBS
+        and (view.words[verb] in TOPIC_VERBS or view.words[verb] == "had")
+        and not (view.words[verb] == "had" and view.word(verb + 1) == "to")
         and not view.maths(stretch, "quantity", "relation", "operation")
         and view.word(verb + 1) not in _NOT
     )
@@ -172,6 +173,6 @@ def is_ground(view: View, stretch: Stretch) -> bool:
     verb = first_verb(view, stretch)
     if verb is None:
         return view.maths(stretch)
-    if subject(view, stretch) in _I:
+    if subject(view, stretch) in PEOPLE:
         return view.words[verb] in STATES
     return True

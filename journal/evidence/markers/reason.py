@@ -13,9 +13,17 @@ from journal.evidence.markers.joining import (
     names_property,
     subject,
 )
+from journal.evidence.markers.model import estimate_use
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, TIME_WORDS, WORDS
 
+_FINITE = frozenset(("VBZ", "VBP", "VBD", "MD"))
+_OPENS_NOUN = frozenset(("DT", "PRP$", "CD", "NN", "NNS", "NNP", "JJ", "PDT"))
+_BEFORE_AS = WORDS["reason.before_as"]
+_AFTER_AS = WORDS["reason.after_as"]
+_STATEMENT = 4
+_STATES = WORDS["reason.states"]
+_SAYING_OR_SEEING = WORDS["reason.saying_or_seeing"]
 _NOUN_BEFORE_CAUSE = WORDS["reason.noun_before_cause"]
 
 
@@ -96,7 +104,8 @@ def read_since(view: View, at: Occurrence) -> Judgement:
     if not finite or (view.tag(i) == "CD" and not _states(view, rest)):
         if any("=" in view.words[k] for k in range(*rest)):
             return Judgement("reasoning", f"'since' gives the reason: {quote}")
-        return point
+        if rest[1] - rest[0] < _STATEMENT or not view.maths(rest):
+            return point
     verb = first_verb(view, rest)
     if verb is not None and _perfect_before(view, at.first) and view.tag(verb) == "VBD":
         return time
@@ -123,69 +132,58 @@ def _perfect_before(view: View, i: int) -> bool:
 
 def read_as(view: View, at: Occurrence) -> Judgement:
     """Tell a reason ("as there are 4") from a moment, and from parts of other phrases."""
-    i = at.after
-    before = view.word(at.first - 1)
+    rest = view.following(at.after)
+    use = estimate_use(view, at.first, at.after, "as", hint_as(view, at.first))
     other = Judgement(
-        "look_alike", f"'as' belongs to another phrase: {view.quote(at.first, i + 3)}"
+        "look_alike", f"'as' belongs to another phrase: {view.quote(at.first, at.after + 2)}"
     )
-    if before in ("such", "same", "well", "known", "much", "far", "long") or not view.word(i):
+    if use == "other" or rest[0] >= rest[1]:
         return other
-    if view.word(i) in (
-        "well",
-        "if",
-        "though",
-        "such",
-        "part",
-        "usual",
-        "in",
-        "on",
-        "at",
-        "for",
-        "of",
-        "to",
-        "a",
-        "an",
-        "much",
-        "far",
-        "opposed",
-        "many",
-        "per",
-    ):
-        return other
-    rest = view.following(i)
-    opens = view.word(i) in SUBJECTS
     verb = first_verb(view, rest)
-    initial = at.first == 0 or before in STOPS or before in ("and", "but", ",", "so")
-    if verb is None or verb - i > 7 or (view.tags[verb] in ("VB", "VBN") and not opens):
-        return other
-    if not opens and view.tag(i) not in ("DT", "PRP$", "CD", "NN", "NNS", "NNP", "JJ", "PDT"):
-        return other
-    if not opens and not initial and view.tags[verb] not in ("VBZ", "VBP", "VBD", "MD"):
-        return other
-    if _is_moment(view, rest, verb):
-        return Judgement("narrative", f"'as' tells the moment: {view.quote(*rest)}")
-    if view.word(i) in ("you", "we", "i") and view.word(verb) in (
-        "said",
-        "say",
-        "know",
-        "can",
-        "see",
-        "saw",
-        "wrote",
-    ):
-        return other
+    states = (
+        verb is not None
+        and view.words[verb] in _STATES
+        and not _goes_on(view, verb, rest)
+        and subject(view, rest) not in PEOPLE
+    )
+    told = Judgement("narrative", f"'as' tells the moment: {view.quote(*rest)}")
+    if verb is not None and _is_moment(view, rest, verb):
+        return told
     judgement = judge_reason(view, at)
-    if judgement.reading == "look_alike":
-        return other
-    return judgement
+    if judgement.reading == "reasoning":
+        # "as 10 is double 5" states a reason even where the model hears a moment.
+        return judgement if states or use == "causal" else told
+    return judgement if use == "causal" else told
+
+
+def hint_as(view: View, first: int) -> str:
+    """Say what the words alone make of 'as': another phrase, a moment or a reason."""
+    before, after = view.word(first - 1), view.word(first + 1)
+    if before in _BEFORE_AS or after in _AFTER_AS or not after:
+        return "other"
+    rest = view.following(first + 1)
+    opens = after in SUBJECTS
+    verb = first_verb(view, rest)
+    initial = first == 0 or before in STOPS or before in ("and", "but", ",", "so")
+    if verb is None or verb - first > 8 or (view.tags[verb] in ("VB", "VBN") and not opens):
+        return "other"
+    if not opens and view.tag(first + 1) not in _OPENS_NOUN:
+        return "other"
+    if not opens and not initial and view.tags[verb] not in _FINITE:
+        return "other"
+    if after in ("you", "we", "i") and view.word(verb) in _SAYING_OR_SEEING:
+        return "other"
+    return "moment" if _is_moment(view, rest, verb) else "reason"
 
 
 def _is_moment(view: View, rest: Stretch, verb: int) -> bool:
     words = view.words
-    if words[verb] in ("was", "were") and any(
-        view.tags[i] == "VBG" for i in range(verb + 1, min(verb + 3, rest[1]))
-    ):
+    if words[verb] in ("was", "were") and _goes_on(view, verb, rest):
         return True
     if words[verb] in ("go", "goes", "went", "got", "get", "gets", "walked", "came"):
         return True
     return subject(view, rest) in PEOPLE and view.tags[verb] == "VBD"
+
+
+def _goes_on(view: View, verb: int, rest: Stretch) -> bool:
+    return any(view.tags[i] == "VBG" for i in range(verb + 1, min(verb + 3, rest[1])))

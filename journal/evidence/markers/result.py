@@ -37,13 +37,21 @@ def read_so(view: View, at: Occurrence) -> Judgement:
 
 def look_alike_so(view: View, i: int) -> str | None:
     """Say why 'so' is no joining word here, or return None."""
-    word, tag, before = view.word(i + 1), view.tag(i + 1), view.word(i - 1)
+    before = view.word(i - 1)
+    word, tag = view.word(i + 1), view.tag(i + 1)
     if word == "-" or (before == "-" and view.word(i - 2) == "and"):
         return "'so' belongs to another word"
-    if (word in ("called", "named", "to") and before != ",") or before == "doing":
-        return f"'{before} so {word}' is a set phrase"
-    if before in ("do", "does", "done", "did") and word not in SUBJECTS:
+    if word in ("called", "named") or (word == "to" and view.word(i + 2) == "speak"):
+        return f"'so {word}' is a set phrase"
+    if before == "doing" or (before in ("do", "does", "done", "did") and word not in SUBJECTS):
         return f"'{before} so' is a set phrase"
+    filled = i
+    while view.word(filled + 1) in _FILLERS and view.word(filled + 1) not in STOPS:
+        filled += 1
+    if filled > i:
+        if view.word(filled + 1) in STOPS | {""}:
+            return f"'so {word}' only fills"
+        return None
     if not word or word in STOPS or (word in (",", ")") and view.word(i + 2) in ("", ")")):
         return "nothing follows 'so'"
     if word in _CLOSERS:
@@ -74,10 +82,16 @@ def look_alike_so(view: View, i: int) -> str | None:
     if word in SUBJECTS or word in _DISCOURSE or tag in ("DT", "PRP$", "CD", "PRP", "WRB", "IN"):
         return None
     if word in AUXILIARIES and view.tag(i + 2) in ("PRP", "NNP", "DT", "NN", "NNS", "PRP$"):
-        if view.following(i + 1)[1] - i < _SHORT:
+        if (tag != "MD" and view.tag(i + 2) != "PRP") or view.following(i + 1)[1] - i < _SHORT:
             return f"'so {word}' means as well"
         return None
+    if word in ("just", "please", "let", "lets", "ignore") and before not in BE:
+        return None
+    if word == "what" and view.word(i + 2) in STOPS | {""}:
+        return "'so what' joins nothing"
     if before in BE and tag in ("JJ", "RB", "NN", "VBN", "VBG", "VB", "VBD", "VBP", "UH"):
+        return f"'so' only makes '{word}' stronger"
+    if tag == "RB" and view.tag(i + 2) in ("VB", "VBN", "VBD") and word.endswith("ly"):
         return f"'so' only makes '{word}' stronger"
     if tag in ("JJ", "RB", "RBR") and not _names_things(view, i + 1):
         return f"'so' only makes '{word}' stronger"
@@ -166,30 +180,15 @@ def _judge_action(view: View, name: str, left: Stretch, right: Stretch, said: st
     return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
 
 
+def that_is_subject(view: View, first: int) -> bool:
+    """Say whether "so that" is 'so' with 'that' as what follows: "so that makes 12"."""
+    return view.word(first + 2) in BE or view.tag(first + 2) in ("VBZ", "VBD", "MD")
+
+
 def read_so_that(view: View, at: Occurrence) -> Judgement:
-    """Tell a purpose from 'so' with 'that' as what follows."""
-    after = view.word(at.after)
-    if after in BE or after in (
-        "means",
-        "makes",
-        "would",
-        "must",
-        "shows",
-        "proves",
-        "equals",
-        "gives",
-        "will",
-        "leaves",
-    ):
-        plain = Occurrence(at.first, at.first + 1, at.form, "so")
-        look = look_alike_so(view, at.first)
-        if look:
-            return Judgement("look_alike", look)
-        return judge_result(view, plain)
-    return Judgement(
-        "look_alike",
-        f"'so that' tells a purpose: {view.quote(at.after, view.following(at.after)[1])}",
-    )
+    """Tell a purpose from a result."""
+    right = view.following(at.after)
+    return Judgement("look_alike", f"'so that' tells a purpose: {view.quote(*right)}")
 
 
 def read_therefore(view: View, at: Occurrence) -> Judgement:

@@ -183,14 +183,18 @@ class View:
             elif word in JOINS_WITH_CLAUSE:
                 if self._opens_clause(i + 1):
                     strength = _STRONG
-            elif word in SUBJECTS and seen and words[i - 1] not in HOLDS_ON:
-                if self._verb_soon(i + 1) and words[i - 1] not in JOINS_WITH_CLAUSE:
-                    strength = _STRONG
+            elif word in SUBJECTS and seen and self._runs_on(i):
+                strength = _STRONG
             if strength:
                 edges[i] = strength
                 seen = False
             seen = seen or verbs[i]
         return edges
+
+    def _runs_on(self, i: int) -> bool:
+        """Say whether a new statement begins without any joining word."""
+        before = self.words[i - 1]
+        return before not in HOLDS_ON and before not in JOINS_WITH_CLAUSE and self._verb_soon(i + 1)
 
     def _opens_clause(self, i: int) -> bool:
         word = self.word(i)
