@@ -19,6 +19,8 @@ _VOWEL = re.compile(r"[aeiouyàâäáãåąăæéèêëęėîïíìıöóôòõ�
 _REPEATED = re.compile(r"(.)\1\1|^(.{1,3})\2{2,}$")
 _ROWS = ("qwertyuiop", "asdfghjkl", "zxcvbnm", "poiuytrewq", "lkjhgfdsa", "mnbvcxz")
 _KEYS_IN_A_ROW = 4
+_ROW_OF_A_WORD = 5
+"""Property holds four keys in a row; no word but qwerty holds five."""
 _CONSONANTS = re.compile(r"[bcdfghjklmnpqrstvwxz]{5,}")
 _SIMPLER = (
     (re.compile(r"(.)\1+"), r"\1"),
@@ -147,7 +149,12 @@ def _is_gibberish(words: list[str], known: Container[str], languages: HomeLangua
 
 
 def _is_listed(word: str, known: Container[str]) -> bool:
-    return len(word) > 2 and word in known and not _REPEATED.search(word)
+    return (
+        len(word) > 2
+        and word in known
+        and not _REPEATED.search(word)
+        and not _runs_along_keys(word, _ROW_OF_A_WORD)
+    )
 
 
 def _is_mashed(word: str) -> bool:
@@ -157,8 +164,10 @@ def _is_mashed(word: str) -> bool:
         return True
     if _REPEATED.search(word) or _CONSONANTS.search(word) or not _VOWEL.search(word):
         return True
+    return _runs_along_keys(word, _KEYS_IN_A_ROW)
+
+
+def _runs_along_keys(word: str, length: int) -> bool:
     return any(
-        word[at : at + _KEYS_IN_A_ROW] in row
-        for row in _ROWS
-        for at in range(len(word) - _KEYS_IN_A_ROW + 1)
+        word[at : at + length] in row for row in _ROWS for at in range(len(word) - length + 1)
     )

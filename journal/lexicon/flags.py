@@ -132,6 +132,13 @@ def load_worries(path: Path | None = None) -> Worries:
     return Worries(phrases, slips, frozenset(word for word in words if len(word) > 4))
 
 
+@lru_cache(maxsize=1)
+def load_worry_lines() -> Mapping[str, bool]:
+    """Return the invented lines that a worry list is measured on, and whether each is a worry."""
+    text = (LEXICON / "worry_lines.txt").read_text(encoding="utf-8")
+    return {row[2:]: row[0] == "+" for row in text.splitlines() if row[:1] in ("+", "-")}
+
+
 @lru_cache(maxsize=8)
 def load_help(path: Path | None = None) -> Help:
     """Return the phrases that call for help; errors as in `load_worries`."""

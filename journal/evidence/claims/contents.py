@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from journal.evidence.claims.calculation import Side
 from journal.evidence.claims.contexts import goes_on
-from journal.evidence.claims.expressions import Side, read_side
+from journal.evidence.claims.expressions import read_side
 from journal.evidence.claims.lexing import Lexemes
 from journal.evidence.claims.numbers import read_number
 from journal.evidence.claims.shapes import PARTS, count_parts, read_shape
@@ -74,6 +75,8 @@ def _amount(
         size = part.values[0] / part.first if part.first else None
         if size is None:
             size = _WORDS[lexemes.text(part.end - 1)].value
+        if not size:
+            return None
         count = part.values[0] / size
         exact = whole.values[0] / size
         computed = str(exact) if exact.denominator == 1 else None
