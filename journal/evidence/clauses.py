@@ -157,6 +157,12 @@ def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> 
             return True
         if following in _STOPS or following in _BREAKS:
             return False
+        if (
+            following == "and"
+            and _is_number(tokens[j - 1])
+            and _is_number(tokens[min(j + 1, len(tokens) - 1)])
+        ):
+            continue
         if following in _WITH_VERB or following in _ALWAYS:
             # "and because", "so when": the two joints stand together.
             return j == i + 1

@@ -23,6 +23,9 @@ _HOW_CHECKED = re.compile(
     r"\b(by|using|used|with|because|inverse|estimat\w*|round\w*|again|against|added|adding|counted|"
     r"did|wrong|see if|went back|fixed|crossed)\b|[0-9] ?[-+x×÷]"
 )
+_HELPS_BECAUSE_IT_HELPS = re.compile(
+    r"\b(because|cos|coz|as|since) (it|this|that)('s| is| was)? (helps?|helped|easy|easier|quick|quicker|fun)( me)?\b(?! (see|to))"
+)
 _VAGUE_STEP = re.compile(
     r"\b(try (harder|my best|again)|do better|work harder|learn more|get better)\b"
 )
@@ -103,7 +106,7 @@ def is_regulating(evidence: Evidence, item: MetacognitionEvidence) -> bool:
     if item.kind == "change":
         return bool(_WHAT_CHANGED.search(after)) and is_specific(evidence, item)
     if item.kind == "strategy":
-        return bool(_WHY_HELPED.search(following))
+        return bool(_WHY_HELPED.search(_HELPS_BECAUSE_IT_HELPS.sub("", following)))
     if item.kind == "next":
         return not _VAGUE_STEP.search(said) and bool(_WHY.search(following) or "next time" in said)
     return item.kind == "difficulty" and "so i" in after and "wrong" in following

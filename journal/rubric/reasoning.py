@@ -91,7 +91,7 @@ def supports_generally(evidence: Evidence, reason: Reason) -> bool:
         return True
     if reason.role != "link":
         return False
-    claimed = set() if reason.claim is None else _numerals(evidence, reason.claim)
+    claimed = set().union(*(_numerals(evidence, span) for span in general_statements(evidence)))
     return len(_numerals(evidence, reason.reason) - claimed) < 2
 
 

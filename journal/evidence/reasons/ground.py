@@ -32,6 +32,8 @@ def check_ground(
     sound = [said for said in reason if not (said.feeling or said.vouched or said.bare)]
     if not any(said.mathematical and _says_something(said) for said in sound):
         return "not_mathematical"
+    if claim and not any(said.clause.predicate or said.mathematical for said in claim):
+        return "not_mathematical"
     if claim and _repeats(sound, claim, follows):
         return "circular"
     if any(said.feeling and not said.mathematical for said in claim):
@@ -58,6 +60,7 @@ def _says_something(said: Proposition) -> bool:
 def _repeats(reason: Sequence[Proposition], claim: Sequence[Proposition], follows: bool) -> bool:
     given: frozenset[str] = frozenset().union(*(said.content for said in reason))
     claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
-    if not given or all(said.calculation for said in reason):
+    if not given:
         return False
-    return given == claimed if follows else given <= claimed
+    exactly = follows or all(said.calculation for said in reason)
+    return given == claimed if exactly else given <= claimed

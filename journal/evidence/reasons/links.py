@@ -29,7 +29,7 @@ def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     for number, draft in enumerate(grounded):
         _chain(page, draft, grounded[:number])
         inside = _split(page, draft)
-        beside = inside or _find_beside(page, draft, grounded)
+        beside = inside or _within_claim(page, draft) or _find_beside(page, draft, grounded)
         if beside is not None:
             links.append(beside)
         elif _is_whole_argument(page, draft):
@@ -76,6 +76,8 @@ def _split(page: Page, draft: Draft) -> Draft | None:
     """Cut a link off the end of a reason of several clauses."""
     first, end = draft.reason
     claim = said_in(page, draft.claim)
+    if draft.role == "counter_example":
+        return None
     for j in range(first + 1, end):
         said = page.propositions[j]
         if is_link(said, [*page.propositions[first:j], *claim]):
@@ -87,6 +89,19 @@ def _split(page: Page, draft: Draft) -> Draft | None:
     if fact.generic and is_link(fact, claim) and any(s.mathematical and not s.told for s in rest):
         draft.reason = first + 1, end
         return Draft((first, first + 1), draft.claim, draft.marker, "link", supports=draft)
+    return None
+
+
+def _within_claim(page: Page, draft: Draft) -> Draft | None:
+    """ "... so it has more than two factors and a prime can only have two"."""
+    if draft.claim is None:
+        return None
+    first, end = draft.claim
+    for j in range(first + 1, end):
+        said = page.propositions[j]
+        if said.generic and is_link(said, said_in(page, draft.reason) + page.propositions[first:j]):
+            draft.claim = first, j
+            return Draft((j, end), draft.claim, None, "link", supports=draft)
     return None
 
 

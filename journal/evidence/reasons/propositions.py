@@ -43,6 +43,9 @@ _SAME = {
     "equal": "same",
     "identical": "same",
 }
+_NO_GROUND = frozenset(
+    "head answer answers brain maths math i way times table tables facts fact bonds it".split()
+)
 _CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
 _OPERATORS = frozenset("+-−×÷x*/<>")
 
@@ -213,8 +216,7 @@ def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -
     if present.isdisjoint(("i", "we")) or present.isdisjoint(WORDS["bare_knowing"]):
         return False
     return all(
-        token.pos not in ("NOUN", "NUM", "PROPN", "SYM")
-        or token.lower in ("head", "answer", "answers", "brain", "maths", "math", "i", "way")
+        token.pos not in ("NOUN", "NUM", "PROPN", "SYM") or token.lower in _NO_GROUND
         for token in tokens[clause.first : clause.after]
     )
 
@@ -259,7 +261,7 @@ def _is_generic(subject: Sequence[Token], verb: Token) -> bool:
     if words[0] == "the" and not {"a", "an", "any"}.isdisjoint(words):
         return True
     determined = words[0] in ("the", "this", "that", "these", "those", "my", "our", "both")
-    plural = nouns[-1].tag in ("NNS", "NNPS") and not any(t.pos == "NUM" for t in subject)
+    plural = nouns[0].tag in ("NNS", "NNPS") and not any(t.pos == "NUM" for t in subject)
     return not determined and (plural or nouns[0].tag == "VBG" or words[0].endswith("ing"))
 
 

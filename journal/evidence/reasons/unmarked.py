@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from journal.evidence.reasons.drafts import Draft, said_in
+from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.ground import check_ground
 from journal.evidence.reasons.propositions import Page, Proposition
 
@@ -60,15 +61,13 @@ def _explained_by_next(page: Page, k: int, taken: set[int]) -> Draft | None:
     claim = page.propositions[k]
     if not is_claim(claim):
         return None
-    if tail := _tail(page, k):
-        return tail
     j = k + 1
     while j < len(page.propositions) and page.propositions[j].told and j < k + 2:
         j += 1
     if j >= len(page.propositions) or j in taken:
         return None
     reason = page.propositions[j]
-    if not _is_property(page, reason, claim):
+    if not _is_property(page, reason, claim) and not _is_example(page, claim, reason):
         return None
     end = j + 1
     while (
@@ -93,11 +92,6 @@ def _known_by_last(page: Page, k: int, taken: set[int]) -> Draft | None:
     return Draft((k - 1, k), (k, k + 1))
 
 
-def _tail(page: Page, k: int) -> Draft | None:
-    """ "Two quarters fit on one half, same length": a property with no verb after a claim."""
-    return None
-
-
 def is_claim(said: Proposition) -> bool:
     """Say whether a clause judges something, so that a property beside it can be its reason."""
     return (
@@ -107,6 +101,17 @@ def is_claim(said: Proposition) -> bool:
         and not said.learned
         and not said.feeling
         and not said.lists_parts
+    )
+
+
+def _is_example(page: Page, claim: Proposition, said: Proposition) -> bool:
+    """R18: "... always makes an even number, like 4 and 6 makes 10"."""
+    words = {t.lower for t in page.parse.tokens[said.clause.first : said.clause.after][:2]}
+    named = not words.isdisjoint(("like", "eg", "e.g.", "example"))
+    return (
+        named
+        and said.calculation
+        and is_general(page.parse, claim.clause.first, claim.clause.after)
     )
 
 
