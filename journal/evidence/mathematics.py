@@ -140,7 +140,7 @@ def _mark_vocabulary(
 def _kind_of(word: str, term: str, words: Words) -> MathematicsKind:
     if word in _SIGNS:
         return _SIGNS[word]
-    if word in words["fraction"] or word in words["unit"]:
+    if word == "one" or any(word in words[k] for k in ("fraction", "unit", "number")):
         return "quantity"
     for name in (word, term):
         if name in words["operation"] or name in words["operation_on"]:

@@ -224,6 +224,8 @@ def _read_use(
 ) -> VocabularyUse | None:
     first, after, pattern, symbol = match
     start, end = pieces.starts[first], max(pieces.ends[first:after])
+    if pattern.shown.endswith(".") and pieces.tokens[after - 1].end == end + 1:
+        end += 1  # the last full stop of "a.m."
     kind = _kind(pattern, setting)
     is_target = kind == "target"
     sense: Sense

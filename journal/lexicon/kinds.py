@@ -18,6 +18,7 @@ KINDS = (
     "operation",
     "operation_on",
     "relation",
+    "comparing",
     "representation",
     "subject",
     "about",

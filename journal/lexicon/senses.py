@@ -51,11 +51,14 @@ class SensePattern:
 class SenseEntry:
     """What decides the sense of one word.
 
-    ``everyday`` is asked first, then ``mathematical``, then the parts of speech, then the company
-    it keeps (``near``: words of its sentence; mathematics of any kind where ``company`` is set);
+    ``idioms`` are asked first ("even though"), then ``mathematical`` patterns whose neighbours
+    are mathematics themselves, then ``everyday``, then the other ``mathematical`` ones,
+    then the parts of speech, then its company (``near``: words of its sentence; mathematics of
+    any kind where ``company`` is set);
     what is left is ``otherwise``, and where the word is a target ``as_target``.
     """
 
+    idioms: tuple[SensePattern, ...]
     everyday: tuple[SensePattern, ...]
     mathematical: tuple[SensePattern, ...]
     everyday_as: frozenset[str]
@@ -91,15 +94,19 @@ def load_senses() -> SenseTable:
         raise LexiconError(f"{path.name}: can't be read ({error}); correct it") from error
     kinds = load_kinds()
     classes = {name: frozenset(words) for name, words in data["classes"].items()}
-    classes.update((_CLASS_OF_KIND[kind], words) for kind, words in kinds.items() if kind in _CLASS_OF_KIND)
+    classes.update(
+        (_CLASS_OF_KIND[kind], words) for kind, words in kinds.items() if kind in _CLASS_OF_KIND
+    )
     entries = {word: _read_entry(word, entry) for word, entry in data["word"].items()}
     return SenseTable(entries, classes, frozenset(data["plain"]["words"]))
 
 
 def _read_entry(word: str, entry: Mapping[str, Any]) -> SenseEntry:
+    everyday = entry.get("everyday", ())
     return SenseEntry(
-        tuple(chain.from_iterable(read_patterns(word, t) for t in entry.get("everyday", ()))),
-        tuple(chain.from_iterable(read_patterns(word, t) for t in entry.get("mathematical", ()))),
+        _read_all(word, [text[1:] for text in everyday if text[0] == "!"]),
+        _read_all(word, [text for text in everyday if text[0] != "!"]),
+        _read_all(word, entry.get("mathematical", ())),
         frozenset(entry.get("everyday_as", ())),
         frozenset(entry.get("mathematical_as", ())),
         frozenset(entry.get("near", ())),
@@ -107,6 +114,10 @@ def _read_entry(word: str, entry: Mapping[str, Any]) -> SenseEntry:
         entry.get("otherwise", "everyday"),
         entry.get("as_target", "mathematical"),
     )
+
+
+def _read_all(word: str, texts: Sequence[str]) -> tuple[SensePattern, ...]:
+    return tuple(chain.from_iterable(read_patterns(word, text) for text in texts))
 
 
 def read_patterns(word: str, text: str) -> Iterator[SensePattern]:

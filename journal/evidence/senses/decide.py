@@ -6,8 +6,8 @@ from typing import NamedTuple
 
 from journal.evidence.senses.patterns import Place, match_pattern
 from journal.evidence.senses.pieces import Pieces
-from journal.lexicon.senses import SenseEntry, load_senses
-from journal.records import Sense
+from journal.lexicon.senses import SenseEntry, SensePattern, load_senses
+from journal.records import Sense, Span
 
 REACH = 6
 """Words to either side, inside the sentence, in which mathematics counts as company."""
@@ -56,14 +56,22 @@ def decide_sense(
 def _by_entry(entry: SenseEntry, pieces: Pieces, place: Place, *, is_target: bool) -> SenseDecision:
     first, after, _ = place
     classes = load_senses().classes
-    for pattern in entry.everyday:
-        reach = match_pattern(pattern, pieces, place, classes)
-        if reach is not None:
-            return SenseDecision("everyday", f'everyday use: "{pieces.said(*reach)}"')
+    idiom = _first(entry.idioms, pieces, place)
+    if idiom is not None:
+        return SenseDecision("everyday", f'everyday use: "{pieces.said(*idiom)}"')
+    licensed: Span | None = None
     for pattern in entry.mathematical:
         reach = match_pattern(pattern, pieces, place, classes)
-        if reach is not None:
+        if reach is None:
+            continue
+        licensed = licensed or reach
+        if _is_firm(pieces, reach, place, entry):
             return SenseDecision("mathematical", f'read with "{pieces.said(*reach)}"')
+    usual = _first(entry.everyday, pieces, place)
+    if usual is not None:
+        return SenseDecision("everyday", f'everyday use: "{pieces.said(*usual)}"')
+    if licensed is not None and (is_target or _has_mathematics(pieces, place)):
+        return SenseDecision("mathematical", f'read with "{pieces.said(*licensed)}"')
     pos = pieces.tokens[after - 1].pos
     if pos in entry.everyday_as:
         return SenseDecision("everyday", f'"{pieces.said(first, after)}" used as {_PART[pos]}')
@@ -107,6 +115,36 @@ _PART = {
     "PUNCT": "a sign",
     "SYM": "a sign",
 }
+
+
+def _is_firm(pieces: Pieces, reach: Span, place: Place, entry: SenseEntry) -> bool:
+    # The neighbours that license it speak of mathematics themselves.
+    things = load_senses().classes["THING"]
+    return any(
+        pieces.strong[at]
+        or pieces.soft[at]
+        or pieces.words[at] in entry.near
+        or pieces.words[at] in things
+        for at in range(*reach)
+        if not place.first <= at < place.after
+    )
+
+
+def _first(patterns: tuple[SensePattern, ...], pieces: Pieces, place: Place) -> Span | None:
+    classes = load_senses().classes
+    for pattern in patterns:
+        reach = match_pattern(pattern, pieces, place, classes)
+        if reach is not None:
+            return reach
+    return None
+
+
+def _has_mathematics(pieces: Pieces, place: Place) -> bool:
+    # Anywhere in the entry; terms with two senses count where they are not the word itself.
+    for marks in (pieces.strong, pieces.soft):
+        if any(marks[: place.first]) or any(marks[place.after :]):
+            return True
+    return False
 
 
 def _plain_sense(pieces: Pieces, first: int, after: int, is_target: bool) -> SenseDecision:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from journal.language.parse import Parse, Token
 from journal.lexicon.kinds import load_kinds
@@ -16,7 +17,8 @@ class Pieces:
 
     ``words`` are in lower case as corrected; ``tokens`` holds each piece's token; ``starts`` and
     ``ends`` are offsets into the original. ``strong`` marks pieces that are mathematics whatever
-    stands beside them: numbers, and terms with no everyday sense.
+    stands beside them: numbers, and terms with no everyday sense; ``soft`` marks the words of
+    shape, fraction, operation and comparison that children use about mathematics.
     """
 
     parse: Parse
@@ -25,6 +27,7 @@ class Pieces:
     starts: list[int]
     ends: list[int]
     strong: list[bool] = field(default_factory=list)
+    soft: list[bool] = field(default_factory=list)
 
     def __len__(self) -> int:
         return len(self.words)
@@ -64,6 +67,7 @@ def read_pieces(parse: Parse) -> Pieces:
     kinds = load_kinds()
     numbers = kinds["number"]
     strong: list[bool] = []
+    soft_words = _soft_words()
     row = parse.tokens
     for token in row:
         word = token.lower
@@ -86,7 +90,14 @@ def read_pieces(parse: Parse) -> Pieces:
             starts.append(token.start + found.start() if exact else token.start)
             ends.append(token.start + found.end() if exact else token.end)
             strong.append(piece[0].isnumeric() or piece in "=+×÷%<>°√π" or piece in numbers)
-    return Pieces(parse, words, tokens, starts, ends, strong)
+    soft = [word in soft_words for word in words]
+    return Pieces(parse, words, tokens, starts, ends, strong, soft)
+
+
+@lru_cache(maxsize=1)
+def _soft_words() -> frozenset[str]:
+    kinds = load_kinds()
+    return kinds["shape"] | kinds["fraction"] | kinds["operation"] | kinds["comparing"]
 
 
 def _joins_words(tokens: Sequence[Token], token: Token) -> bool:
