@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from journal.evidence.markers.joining import is_feeling, subject
+from journal.evidence.markers.joining import is_feeling, subject, tells_check
 from journal.evidence.markers.view import Judgement, Occurrence, View
 from journal.evidence.markers.words import PEOPLE, STOPS, WORDS
 
@@ -65,7 +65,7 @@ def read_checked(view: View, at: Occurrence) -> Judgement:
         and not view.maths(right)
     ):
         return Judgement("no_mathematics", f"{span} tells of no check of the mathematics")
-    if view.maths(right):
+    if view.maths(right) or tells_check(view, (at.first, right[1])):
         return Judgement("reasoning", f"{span} tells how it was checked")
     return Judgement("no_mathematics", f"{span} does not say how")
 

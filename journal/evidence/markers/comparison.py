@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from journal.evidence.markers.joining import first_verb, in_context, is_feeling, subject
 from journal.evidence.markers.view import Judgement, Occurrence, View
-from journal.evidence.markers.words import BE, PEOPLE, STOPS, SUBJECTS, WORDS
+from journal.evidence.markers.words import BE, LIKING, PEOPLE, STOPS, SUBJECTS, WORDS
 
 _COMPARATIVES = WORDS["comparison.comparatives"]
 _NOT_COMPARED = WORDS["comparison.not_compared"]
@@ -117,6 +117,10 @@ def read_than(view: View, at: Occurrence) -> Judgement:
         return no
     if view.tag(at.after) == "CD" and view.has((at.after + 1, at.after + 3), PEOPLE):
         return no
+    if view.has(left, LIKING):
+        return no
+    if view.has(nearby, _THINGS) and in_context(view, at.first):
+        return Judgement("reasoning", f"{span} compares mathematical things")
     if view.maths(nearby) or (view.maths((left[0], at.first)) and not people):
         return Judgement("reasoning", f"{span} compares mathematical things")
     return no

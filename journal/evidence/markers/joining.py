@@ -17,6 +17,8 @@ from journal.evidence.markers.words import (
 )
 
 _NOT = frozenset(("n't", "nt", "not", "never"))
+_CHECKING = frozenset(("checked", "check", "tested", "test", "proved", "prove"))
+_AM = frozenset(("am", "'m", "m", "im", "i'm", "was"))
 _I = WORDS["joining.i"]
 _PROPERTIES = WORDS["joining.properties"]
 _TAIL = WORDS["joining.tail"]
@@ -110,9 +112,13 @@ def is_self(view: View, stretch: Stretch) -> bool:
     """Say whether a clause only says that the child knows, is clever, remembered or guessed."""
     words = view.words
     _first, after = stretch
-    if subject(view, stretch) not in _I or view.maths(stretch, "quantity", "relation"):
+    if subject(view, stretch) not in _I:
         return False
     verb = first_verb(view, stretch)
+    if verb is not None and view.words[verb] in _AM and view.tag(verb + 1) == "CD":
+        return after <= verb + 4
+    if view.maths(stretch, "quantity", "relation"):
+        return False
     if verb is None:
         return True
     word = words[verb]
@@ -144,6 +150,14 @@ def joins_property(view: View, stretch: Stretch) -> bool:
         return False
     verb = first_verb(view, stretch)
     return verb is not None and not is_feeling(view, stretch) and not is_said(view, stretch)
+
+
+def tells_check(view: View, stretch: Stretch) -> bool:
+    """Say whether a clause tells how something was checked: "I checked it by adding back"."""
+    first, after = stretch
+    return view.has(stretch, _CHECKING) and any(
+        view.words[i] == "by" and view.tag(i + 1) == "VBG" for i in range(first, after)
+    )
 
 
 def in_context(view: View, i: int, reach: int = 25) -> bool:

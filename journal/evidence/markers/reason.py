@@ -12,11 +12,13 @@ from journal.evidence.markers.joining import (
     joins_property,
     names_property,
     subject,
+    tells_check,
 )
 from journal.evidence.markers.model import estimate_use
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, TIME_WORDS, WORDS
 
+_HELPING = frozenset(("help", "helps", "helped"))
 _FINITE = frozenset(("VBZ", "VBP", "VBD", "MD"))
 _OPENS_NOUN = frozenset(("DT", "PRP$", "CD", "NN", "NNS", "NNP", "JJ", "PDT"))
 _BEFORE_AS = WORDS["reason.before_as"]
@@ -52,8 +54,10 @@ def judge_reason(view: View, at: Occurrence) -> Judgement:
         return Judgement("no_mathematics", f"{name} says only that the child knows: {said}")
     if is_topic(view, reason) and (is_feeling(view, claim) or not view.maths(claim)):
         return Judgement("no_mathematics", f"{name} only names what was done: {said}")
-    if view.maths(reason):
+    if view.maths(reason) or tells_check(view, reason):
         return Judgement("reasoning", f"{name} gives the reason: {said}")
+    if view.has(reason, _HELPING):
+        return Judgement("no_mathematics", f"{name} says only that it helped: {said}")
     if view.maths(claim) and not is_feeling(view, claim) and joins_property(view, reason):
         return Judgement("reasoning", f"{name} gives the reason for {view.quote(*claim)}: {said}")
     if names_property(view, reason) and (in_context(view, at.first) or view.maths(claim)):
@@ -62,6 +66,8 @@ def judge_reason(view: View, at: Occurrence) -> Judgement:
 
 
 def _is_cause(view: View, at: Occurrence) -> bool:
+    if view.tag(at.after) in ("IN", "TO", ".") and view.word(at.after) in ("of", "for", "by", "in"):
+        return False
     if view.word(at.first - 1) in _NOUN_BEFORE_CAUSE or view.word(at.first - 1) in ("to", "can"):
         return False
     reason = view.following(at.after)
