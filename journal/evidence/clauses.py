@@ -13,6 +13,8 @@ from dataclasses import dataclass
 from journal.language.parse import Parse, Token
 from journal.lexicon.reasoning_words import load_reasoning_words
 
+WORDS = load_reasoning_words()
+
 
 @dataclass(frozen=True, slots=True)
 class Clause:
@@ -47,17 +49,15 @@ class Clause:
 
 _STOPS = frozenset(".!?")
 _BREAKS = frozenset([":", ";", "(", ")", "–", "—", "...", "…", "->", "=>", "→", "..", "--"])
-_ALWAYS = frozenset("because cos coz cuz therefore but although though whereas unless".split())
-_WITH_VERB = frozenset("and so then when if since while until whenever which or , -".split())
+_ALWAYS = WORDS["joins_always"]
+_WITH_VERB = WORDS["joins_with_verb"]
 _FINITE = frozenset(("VB", "VBP", "VBZ", "VBD", "MD"))
-_PRONOUNS = frozenset("i it they you we he she this that these there".split())
-_WITH_VERB_INSIDE = frozenset("its im thats theres ive dont doesnt cant isnt didnt".split())
+_PRONOUNS = WORDS["subject_pronoun"]
+_WITH_VERB_INSIDE = WORDS["verb_inside"]
 _RELATIONS = frozenset("=<>")
 _HOLDING_POS = frozenset(("ADP", "DET", "AUX", "CCONJ", "SCONJ", "PART"))
-_HOLDING = frozenset(
-    "that if how what why when where because which than as to who so and or but then away plus minus times add".split()
-)
-_OPENS = load_reasoning_words()["opens_clause"]
+_HOLDING = WORDS["holds_on"]
+_OPENS = WORDS["opens_clause"]
 
 
 def has_predicate(tokens: Sequence[Token], i: int) -> bool:

@@ -11,14 +11,13 @@ from journal.evidence.mathematics import Mathematics
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
 from journal.lexicon.metacognition import load_metacognition
+from journal.lexicon.reasoning_words import load_reasoning_words
 from journal.records import Marker, MetacognitionEvidence, MetacognitionKind
 
+WORDS = load_reasoning_words()
+
 _PATTERNS = load_metacognition()
-_OWN = frozenset("i we me us my myself our im ive i'm ill id it this that".split())
-_TRIGGERS = frozenset(
-    "i my me we us myself it this that im ive ill brain next maths fractions lesson helped help "
-    "helps better easier quicker faster useful hard tricky difficult favourite".split()
-)
+_TRIGGERS = WORDS["own_learning"]
 # One step among others: "first I used ...", "and then I used ...".
 _STEP = re.compile(r"^(first|then|next|after that|and then|firstly|secondly)\b")
 _DID_AND_GOT = re.compile(r"\bused\b(?!.*\b(help|because|easier|better)\b)")
@@ -102,9 +101,7 @@ def _is_liking_alone(said: str, mathematics: Mathematics, clause: Clause) -> boo
     """R19: liking or pride about the lesson says nothing of learning."""
     if not _LIKING.search(said) or _LEARNING.search(said):
         return False
-    if mathematics.any_in(clause.first, clause.after) or _OWN_MATHS.search(said):
-        return False
-    return True
+    return not (mathematics.any_in(clause.first, clause.after) or _OWN_MATHS.search(said))
 
 
 def _without_stop(parse: Parse, clause: Clause) -> int:

@@ -9,22 +9,23 @@ from journal.records import Metacognition, MetacognitionEvidence, Span, Step
 
 # What follows a former idea when the pupil says what changed it.
 _WHAT_CHANGED = re.compile(
-    r"\b(show(ed|s|n) (me|us|that|it)|because|when i|when we|until|then i (saw|realised|noticed|knew|"
-    r"drew|used|counted|put|tried|looked|checked)|but (when|then i|after|once)|lining up|"
+    r"\b(show(ed|s|n) (me|us|that|it)|because|when i|when we|until|then i (saw|realised|noticed|"
+    r"knew|drew|used|counted|put|tried|looked|checked)|but (when|then i|after|once)|lining up|"
     r"(i|we) (drew|saw|folded|counted|tested|cut|noticed|compared|lined|made)|so now i|"
     r"so next time|instead|helped me (see|understand))\b"
 )
 _WHY_HELPED = re.compile(
-    r"\b(because|cos|coz|cuz|since|so (i|you|we) (can|could|did)|so that|as (i|it|you|we)|which meant|"
-    r"made it (easier|clear|quicker)|showed me|i could see|let me see|more than|better than|"
-    r"stopped me|made fewer)\b"
+    r"\b(because|cos|coz|cuz|since|so (i|you|we) (can|could|did)|so that|"
+    r"as (i|it|you|we)|which meant|made it (easier|clear|quicker)|showed me|i could see|"
+    r"let me see|more than|better than|stopped me|made fewer)\b"
 )
 _HOW_CHECKED = re.compile(
     r"\b(by|using|used|with|because|inverse|estimat\w*|round\w*|again|against|added|adding|counted|"
     r"did|wrong|see if|went back|fixed|crossed)\b|[0-9] ?[-+x×÷]"
 )
 _HELPS_BECAUSE_IT_HELPS = re.compile(
-    r"\b(because|cos|coz|as|since) (it|this|that)('s| is| was)? (helps?|helped|easy|easier|quick|quicker|fun)( me)?\b(?! (see|to))"
+    r"\b(because|cos|coz|as|since) (it|this|that)('s| is| was)? "
+    r"(helps?|helped|easy|easier|quick|quicker|fun)( me)?\b(?! (see|to))"
 )
 _VAGUE_STEP = re.compile(
     r"\b(try (harder|my best|again)|do better|work harder|learn more|get better)\b"
@@ -55,7 +56,7 @@ def check_metacognition(evidence: Evidence) -> Metacognition:
 
 
 def ask_b1(evidence: Evidence) -> Step:
-    """B1: does the pupil comment on own knowing, difficulty, strategy or feeling?"""
+    """B1: does the pupil comment on own knowing, difficulty, strategy or feeling?"""  # noqa: D400
     if not evidence.metacognition:
         return Step("B1", False, False, (), "nothing about the pupil's own knowing or learning")
     first = evidence.metacognition[0]
@@ -63,7 +64,7 @@ def ask_b1(evidence: Evidence) -> Step:
 
 
 def ask_b2(evidence: Evidence) -> Step:
-    """B2: is it specific to a named piece of mathematics or a strategy?"""
+    """B2: is it specific to a named piece of mathematics or a strategy?"""  # noqa: D400
     for item in evidence.metacognition:
         if is_specific(evidence, item):
             return Step(
@@ -75,7 +76,7 @@ def ask_b2(evidence: Evidence) -> Step:
 
 
 def ask_b3(evidence: Evidence) -> Step:
-    """B3: what changed, why a strategy helped, how it was checked, or a specific next step?"""
+    """B3: what changed, why a strategy helped, how it was checked, or a specific next step?"""  # noqa: D400
     for item in evidence.metacognition:
         if is_regulating(evidence, item):
             return Step("B3", True, False, (_span(item),), f"{_KINDS[item.kind]}: “{item.surface}”")

@@ -11,14 +11,17 @@ import re
 from journal.evidence.clauses import find_clauses
 from journal.evidence.evidence import Evidence
 from journal.evidence.reasons.generality import is_general
+from journal.lexicon.reasoning_words import load_reasoning_words
 from journal.records import Claim, Flag, Reason, Span, Step
+
+WORDS = load_reasoning_words()
 
 _NUMERAL = re.compile(r"[0-9]+")
 LINKING = ("link", "check", "counter_example")
 
 
 def ask_a1(evidence: Evidence) -> Step:
-    """A1: is any mathematical object, action or idea named beyond the topic alone?"""
+    """A1: is any mathematical object, action or idea named beyond the topic alone?"""  # noqa: D400
     spans = _named_mathematics(evidence)
     if not spans:
         return Step("A1", False, False, (), "no mathematical object, action or idea is named")
@@ -29,7 +32,7 @@ def ask_a1(evidence: Evidence) -> Step:
 
 
 def ask_a2(evidence: Evidence) -> Step:
-    """A2: is there a statement of why or how it follows, tied to the mathematics?"""
+    """A2: is there a statement of why or how it follows, tied to the mathematics?"""  # noqa: D400
     grounds = _sound(evidence)
     if grounds:
         first = grounds[0]
@@ -43,7 +46,7 @@ def ask_a2(evidence: Evidence) -> Step:
 
 
 def ask_a3a(evidence: Evidence) -> Step:
-    """A3a: is there a link that settles the reason, a check, or a counter-example?"""
+    """A3a: is there a link that settles the reason, a check, or a counter-example?"""  # noqa: D400
     joined = _sound(evidence)
     for reason in joined:
         if reason.role in LINKING:
@@ -54,7 +57,7 @@ def ask_a3a(evidence: Evidence) -> Step:
 
 
 def ask_a3b(evidence: Evidence) -> Step:
-    """A3b: is the central mathematical claim right?"""
+    """A3b: is the central mathematical claim right?"""  # noqa: D400
     claim = r17_central_claim(evidence)
     if claim is not None and claim.verdict != "undecided":
         span = (claim.start, claim.end)
@@ -69,7 +72,7 @@ def ask_a3b(evidence: Evidence) -> Step:
 
 
 def ask_a4a(evidence: Evidence) -> Step:
-    """A4a: is anything claimed beyond the cases that were worked?"""
+    """A4a: is anything claimed beyond the cases that were worked?"""  # noqa: D400
     general = general_statements(evidence)
     if not general:
         return Step("A4a", False, False, (), "stays with the cases that were worked")
@@ -77,7 +80,7 @@ def ask_a4a(evidence: Evidence) -> Step:
 
 
 def ask_a4b(evidence: Evidence) -> Step:
-    """A4b: does structure, argument, a set of cases or a limit support the general claim?"""
+    """A4b: does structure, argument, a set of cases or a limit support the general claim?"""  # noqa: D400
     support = [reason for reason in _sound(evidence) if supports_generally(evidence, reason)]
     if not support:
         return Step("A4b", False, True, (), "the general claim rests on a case, not on structure")
@@ -140,10 +143,8 @@ def general_statements(evidence: Evidence) -> tuple[Span, ...]:
     )
 
 
-_TOPIC_VERBS = frozenset(
-    "do learn study revise look work start practise practice cover finish continue".split()
-)
-_TOPIC_WORDS = frozenset("about lesson topic today title".split())
+_TOPIC_VERBS = WORDS["topic_verb"]
+_TOPIC_WORDS = WORDS["topic_word"]
 _WEAK = {
     "procedural": "it tells a step",
     "circular": "it says the claim again",

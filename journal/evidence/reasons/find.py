@@ -59,7 +59,7 @@ def find_reasons(
         Sorted by start of the reason; ``marker`` and ``supports`` are positions in ``markers`` and
         in this list. No reason and claim lie on two sides of an adult's prompt.
     """
-    joints = set()
+    joints: set[int] = set()
     for marker in markers:
         if marker.function in CAUSAL and marker.reading != "look_alike":
             joints.update(range(*parse.tokens_in(marker.start, marker.end)))

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from journal.language.parse import Parse, Token
 from journal.lexicon.reasoning_words import load_reasoning_words
 
-_WORDS = load_reasoning_words()
-_CLASS = _WORDS["class_noun"]
-_NARROW = frozenset("of the my our its their these those four three two five six both".split())
+WORDS = load_reasoning_words()
+_CLASS = WORDS["class_noun"]
+_NARROW = WORDS["narrow"]
 _WHATEVER = (
     "no matter",
     "however many",
@@ -51,14 +53,14 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
     if any(phrase in joined for phrase in _WHATEVER):
         return True
     for i, token in enumerate(tokens):
-        if token.lower in _WORDS["general"] and _is_open(tokens, i):
+        if token.lower in WORDS["general"] and _is_open(tokens, i):
             return True
         if _is_letter(tokens, i):
             return True
     return _is_about_a_class(tokens, words)
 
 
-def _is_open(tokens: list[Token], i: int) -> bool:
+def _is_open(tokens: Sequence[Token], i: int) -> bool:
     word = tokens[i].lower
     if word in ("all", "each", "every", "any"):
         following = tokens[i + 1] if i + 1 < len(tokens) else None
@@ -69,7 +71,7 @@ def _is_open(tokens: list[Token], i: int) -> bool:
     return word in ("always", "never", "whenever", "whatever", "whichever", "anything")
 
 
-def _is_letter(tokens: list[Token], i: int) -> bool:
+def _is_letter(tokens: Sequence[Token], i: int) -> bool:
     text = tokens[i].text
     if len(text) == 2 and text[0].isdigit() and text[1] == "n":
         return True
@@ -78,8 +80,8 @@ def _is_letter(tokens: list[Token], i: int) -> bool:
     )
 
 
-def _is_about_a_class(tokens: list[Token], words: list[str]) -> bool:
-    """ "odd add odd is even", "even numbers can be halved", "if you add two odd numbers"."""
+def _is_about_a_class(tokens: Sequence[Token], words: list[str]) -> bool:
+    """Say so of "odd add odd is even" and of "if you add two odd numbers"."""
     if any(any(map(str.isdigit, word)) for word in words):
         return False
     if "you" in words and not {"if", "when"}.isdisjoint(words):

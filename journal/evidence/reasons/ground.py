@@ -53,7 +53,7 @@ def is_result(said: Proposition) -> bool:
 
 
 def _says_something(said: Proposition) -> bool:
-    """ "because the hall" joins nothing; "because same denominators" does."""
+    """Say so: "because the hall" joins nothing, "because same denominators" does."""
     return said.clause.predicate or said.structure > 0
 
 

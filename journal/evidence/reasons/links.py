@@ -93,7 +93,7 @@ def _split(page: Page, draft: Draft) -> Draft | None:
 
 
 def _within_claim(page: Page, draft: Draft) -> Draft | None:
-    """ "... so it has more than two factors and a prime can only have two"."""
+    """Find the fact in "so it has more than two factors and a prime can only have two"."""
     if draft.claim is None:
         return None
     first, end = draft.claim
@@ -128,7 +128,7 @@ def _holds(span: tuple[int, int] | None, j: int) -> bool:
 
 
 def _is_whole_argument(page: Page, draft: Draft) -> bool:
-    """A general claim may rest on one clause that itself holds why it is so."""
+    """Say whether a general claim rests on one clause that itself holds why it is so."""
     reason, claim = said_in(page, draft.reason), said_in(page, draft.claim)
     if not any(is_general(page.parse, said.clause.first, said.clause.after) for said in claim):
         return False

@@ -44,10 +44,8 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
     joined = frozenset(opened)
     drafts = []
     for k, (number, function) in sorted(opened.items()):
-        if function == "reason":
-            draft = _join_reason(page, k, joined)
-        else:
-            draft = _join_result(page, k, joined)
+        join = _join_reason if function == "reason" else _join_result
+        draft = join(page, k, joined)
         if draft is not None and not _crosses(page, draft):
             draft.marker = number
             draft.ground = check_ground(
@@ -59,7 +57,7 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
     return drafts
 
 
-def _join_reason(page: Page, k: int, joined: frozenset[int]) -> Draft:
+def _join_reason(page: Page, k: int, joined: frozenset[int]) -> Draft | None:
     end = reach_forward(page, k, joined)
     said = page.propositions[k]
     if not said.clause.opens_sentence:

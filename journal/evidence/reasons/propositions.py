@@ -13,18 +13,10 @@ from journal.lexicon.reasoning_words import load_reasoning_words
 WORDS = load_reasoning_words()
 
 _PERSON = frozenset(("i", "we", "me", "us"))
-_STATES = frozenset(
-    "be have know need can could would must see think do should will may might want mean".split()
-)
+_STATES = WORDS["state"]
 _BE_OR_HAVE = frozenset(("be", "have", "'s", "s", "its", "got"))
-_PARTS = frozenset(
-    "side sides corner corners angle angles edge edges face faces vertex vertices point points "
-    "line lines".split()
-)
-_EMPTY = frozenset(
-    "be have do get make go know think number answer one thing it this that they there can so "
-    "because say see use would will could really just also very all then work".split()
-)
+_PARTS = WORDS["part"]
+_EMPTY = WORDS["empty"]
 _SAME = {
     "small": "big",
     "smaller": "big",
@@ -43,9 +35,7 @@ _SAME = {
     "equal": "same",
     "identical": "same",
 }
-_NO_GROUND = frozenset(
-    "head answer answers brain maths math i way times table tables facts fact bonds it".split()
-)
+_NO_GROUND = WORDS["no_ground"]
 _CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
 _OPERATORS = frozenset("+-−×÷x*/<>")
 
@@ -191,6 +181,7 @@ def _is_told(
 
 
 def _is_feeling(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
+    own = not present.isdisjoint(("i", "we", "it", "its", "that", "this", "you", "me", "maths"))
     for word in present & WORDS["feeling"]:
         if word not in ("like", "likes", "love", "good", "best", "hard", "fast", "quick"):
             return True
@@ -198,7 +189,7 @@ def _is_feeling(tokens: Sequence[Token], clause: Clause, present: frozenset[str]
             token = tokens[i]
             if token.lower != word:
                 continue
-            if token.pos == "VERB" or (token.pos == "ADJ" and word != "like"):
+            if (token.pos == "VERB" and own) or (token.pos == "ADJ" and word != "like"):
                 return True
             if word == "like" and i and tokens[i - 1].lower in ("i", "we", "really", "n't"):
                 return True
@@ -212,7 +203,7 @@ def _is_vouched(present: frozenset[str]) -> bool:
 
 
 def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
-    """ "I guessed", "I just know it", "I did it in my head", "I worked it out"."""
+    """Say so of "I guessed", "I just know it", "I did it in my head"."""
     if present.isdisjoint(("i", "we")) or present.isdisjoint(WORDS["bare_knowing"]):
         return False
     return all(

@@ -60,14 +60,14 @@ def claim_before(page: Page, k: int) -> tuple[int, int]:
 
 
 def _turns_away(said: Proposition) -> bool:
-    """ "... and then I tidied up" ends a reason; so does a feeling."""
+    """Say whether a reason ends here, as at "and then I tidied up"."""
     if said.clause.joint in ("then",) or "then" in said.clause.joints:
         return said.told
     return said.learned or said.vouched or (said.told and said.clause.joint in ("and", ",", ""))
 
 
 def _widens(page: Page, said: Proposition) -> bool:
-    """ "... and that works for any number" claims more, it gives no reason."""
+    """Say so of "and that works for any number": it claims more, it gives no reason."""
     words = {token.lower for token in page.parse.tokens[said.clause.first : said.clause.after]}
     return not words.isdisjoint(("works", "work")) and is_general(
         page.parse, said.clause.first, said.clause.after
@@ -75,6 +75,6 @@ def _widens(page: Page, said: Proposition) -> bool:
 
 
 def _is_claim_of_initial(page: Page, k: int, end: int) -> bool:
-    """ "because it ends in 8 it is even": what follows is the claim."""
+    """Say whether, as in "because it ends in 8 it is even", the claim follows."""
     opens = page.propositions[k].clause.opens_sentence
     return opens and page.propositions[end].judges

@@ -7,13 +7,10 @@ from collections.abc import Sequence
 from journal.evidence.reasons.drafts import Draft, said_in
 from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.ground import check_ground
-from journal.evidence.reasons.propositions import Page, Proposition
+from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
-_PROPERTY = frozenset(
-    "have end fit cover share divide go add leave need cut match make double halve split stay "
-    "be look land touch reach come".split()
-)
-_SAME_OBJECT = frozenset("it they both each there these those its neither none all".split())
+_PROPERTY = WORDS["property"]
+_SAME_OBJECT = WORDS["same_object"]
 _HOW_I_KNOW = ("how i know", "how i knew", "why", "how you know", "how we know")
 
 
@@ -82,7 +79,7 @@ def _explained_by_next(page: Page, k: int, taken: set[int]) -> Draft | None:
 
 
 def _known_by_last(page: Page, k: int, taken: set[int]) -> Draft | None:
-    """ "They both end in 0. That's how I know.\""""
+    """Find the reason before "that's how I know"."""
     said = page.propositions[k]
     words = page.parse.surface(said.clause.first, said.clause.after).lower().replace("’", "'")
     if k == 0 or k - 1 in taken or not words.startswith(("that's", "that is", "thats", "this is")):
