@@ -108,10 +108,10 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
         # Another statement may begin here without any comma.
         return not _statement_at(lexemes, end)
     if after.text == "and":
-        following = lexemes.text(end + 1)
-        if following in _DOUBT_AFTER_AND and not _statement_at(lexemes, end + 1):
+        after_and = end + 1 + (lexemes.text(end + 1) == "then")
+        if lexemes.text(after_and) in _DOUBT_AFTER_AND and not _statement_at(lexemes, after_and):
             return True
-        number = read_side(lexemes, end + 1)
+        number = read_side(lexemes, after_and)
         return number is not None and read_relation(lexemes, number.end) is None
     if after.text == "," and read_number(lexemes, end + 1) is not None:
         return not _statement_at(lexemes, end + 1)

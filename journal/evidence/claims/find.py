@@ -6,6 +6,7 @@ import re
 
 from journal.evidence.claims.assertion import is_asserted, is_supposed, sentence_end
 from journal.evidence.claims.contents import read_contents
+from journal.evidence.claims.factors import read_factor_list
 from journal.evidence.claims.lexing import Lexemes, read_lexemes
 from journal.evidence.claims.phrases import load_operation_words
 from journal.evidence.claims.place_value import read_digit_value, read_places, read_rounding
@@ -52,7 +53,22 @@ _TRIGGERS = _triggers()
 _STARTS = (
     frozenset(load_number_words())
     | frozenset(first for phrases in load_operation_words().values() for first in phrases.firsts())
-    | frozenset(("a", "an", "the", "in", "there", "theres", "there's", "angles", "every", "all"))
+    | frozenset(
+        (
+            "a",
+            "an",
+            "the",
+            "in",
+            "there",
+            "theres",
+            "there's",
+            "angles",
+            "factors",
+            "multiples",
+            "every",
+            "all",
+        )
+    )
     | frozenset(("each", "any", "round", "rounded", "rounding", "negative", "point"))
     | SHAPE_STARTS
     | frozenset("(£-–?_□")
@@ -61,7 +77,7 @@ _SMALL = frozenset(("a", "an", "the", "in", "all", "every", "any", "each", "ther
 _AFTER_SMALL = (_STARTS - _SMALL - load_claim_words()["property verbs"]) | frozenset(
     (*load_units(), "are", "is", "digit", "difference", "product", "sum", "total", "the")
 )
-_KNOWN = frozenset(load_number_words()) | frozenset(load_units())
+_NOT_COUNTED = _UNCOUNTED | _LINKS | frozenset(load_number_words()) | frozenset(load_units())
 
 
 def find_claims(parse: Parse, setting: Setting) -> list[Claim]:
@@ -86,7 +102,7 @@ def find_claims(parse: Parse, setting: Setting) -> list[Claim]:
     nouns = frozenset(
         token.lower
         for token in parse.tokens
-        if token.tag == "NNS" and token.lower not in _KNOWN and token.lower not in _UNCOUNTED
+        if token.tag == "NNS" and token.lower.isalpha() and token.lower not in _NOT_COUNTED
     )
     lexemes = read_lexemes(working, nouns)
     claims = []
@@ -163,6 +179,8 @@ def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] 
         one = read_digit_value(lexemes, at)
     elif text == "angles":
         one = read_angle_sum(lexemes, at)
+    elif text in ("factors", "multiples"):
+        one = read_factor_list(lexemes, at)
     elif text.startswith("round"):
         one = read_rounding(lexemes, at)
     if one is None and starts_shape(lexemes, at):

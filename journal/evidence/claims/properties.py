@@ -52,6 +52,11 @@ _KINDS: dict[str, Callable[[int], bool]] = {
     "negative": lambda n: n < 0,
     "positive": lambda n: n > 0,
 }
+_VERB_OF = {
+    **dict.fromkeys(("goes", "go", "fits", "fit"), "go"),
+    **dict.fromkeys(("ends", "end"), "end"),
+    **dict.fromkeys(("has", "have"), "have"),
+}
 _NEED_NUMBER = frozenset(("square", "cube", "triangle"))
 
 
@@ -155,8 +160,8 @@ def _verb(lexemes: Lexemes, at: int) -> tuple[str, bool, int] | None:
     while word in _VERBS:
         negated = negated or word in _NEGATIVES
         end += 1
-        if word in ("goes", "go", "fits", "fit", "ends", "end", "has", "have"):
-            return word.rstrip("s") if word != "has" else "have", negated, end
+        if word in _VERB_OF:
+            return _VERB_OF[word], negated, end
         if word in ("be", "is", "are", "was", "were", "isn't", "isnt", "aren't", "arent"):
             return "be", negated, end
         while lexemes.text(end) in ("not", "never", "always", "only", "also", "to", "n't"):
@@ -285,7 +290,7 @@ def _said_by_verb(lexemes: Lexemes, verb: str, end: int, numbers: list[Fraction]
     if len(numbers) > 1 and verb != "end":
         return None
     value = numbers[0]
-    if verb in ("goe", "go", "fit"):
+    if verb == "go":
         return _goes_into(lexemes, end, value)
     if verb == "end":
         return _ends_in(lexemes, end, numbers)

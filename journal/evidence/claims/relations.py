@@ -122,7 +122,7 @@ def read_relation(lexemes: Lexemes, at: int) -> Relation | None:
         if verb:
             break
     leads = lexemes.texts[at:lead]
-    weak = "then" in leads or not _OTHERS.isdisjoint(leads)
+    weak = ("then" in leads and "you" not in leads) or not _OTHERS.isdisjoint(leads)
     told = lead > at and leads[0] not in ("which", "that", "that's", "thats", "altogether", "also")
     other = not _OTHERS.isdisjoint(leads)
     if lexemes.text(lead) in _SYMBOLS and lead > at and not weak:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from journal.evidence.claims.calculation import Side
 from journal.evidence.claims.contexts import (
     begins_itself,
     goes_on,
@@ -11,7 +12,7 @@ from journal.evidence.claims.contexts import (
     names_one,
     opens_freely,
 )
-from journal.evidence.claims.expressions import Side, read_side
+from journal.evidence.claims.expressions import read_side
 from journal.evidence.claims.lexing import Lexemes
 from journal.evidence.claims.numbers import read_number
 from journal.evidence.claims.relations import Relation, read_relation
@@ -56,17 +57,14 @@ def read_statement(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Foun
     if summed is not None:
         left = summed
     doubt = own is None
-    if not left.operation and not opens_freely(lexemes, at, free_from):
+    label_like = left.style == "whole" and not left.operation
+    if label_like and not opens_freely(lexemes, at, free_from):
         doubt = True
-    if is_label(lexemes, at) and not _calculates(left):
+    if is_label(lexemes, at) and not left.operation:
         return None
     if names_one(lexemes, at) and not left.operation:
         return None
     return _links(lexemes, left, doubt=doubt)
-
-
-def _calculates(left: Side) -> bool:
-    return left.operation
 
 
 def _links(lexemes: Lexemes, left: Side, *, doubt: bool) -> tuple[list[Found], int] | None:

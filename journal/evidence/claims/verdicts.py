@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from journal.evidence.claims.expressions import Side
+from journal.evidence.claims.calculation import Side
 from journal.evidence.claims.relations import Relation
 from journal.evidence.claims.values import ends_as_decimal, write_value
 from journal.records import Verdict
