@@ -11,7 +11,9 @@ from journal.scoring import Scorer
 
 FOLDER = Path(__file__).parent / "flag_lines"
 KINDS = sorted(
-    path.stem for path in FOLDER.glob("*.txt") if not path.stem.endswith(("_second", "_third"))
+    path.stem
+    for path in FOLDER.glob("*.txt")
+    if not path.stem.endswith(("_second", "_third", "_fourth", "_fifth"))
 )
 
 

@@ -16,7 +16,7 @@ KNOWN = frozenset(["hungry", "scared", "likes", "number"])
 
 
 def test_the_flag_stands_over_the_childs_own_words() -> None:
-    text = "we did maths. my dad hits me and i am sad"
+    text = "we did maths. my dad hits me."
     (flag,) = find_worries(text, load_worries())
     assert flag.kind == "worry"
     assert text[flag.start : flag.end] == flag.surface == "dad hits me"
@@ -78,13 +78,13 @@ def test_a_list_that_cannot_be_read_says_what_to_change(
 
 def test_the_miss_rate_is_printed_with_the_warning() -> None:
     rate = measure_worries(load_worries(), load_speller().words)
-    assert (rate.lines, rate.friends) == (40, 40)
+    assert (rate.lines, rate.friends) == (20, 20)
     assert f"missed {rate.missed}" in rate.sentence
     assert rate.sentence.endswith("No flag is not reassurance: read every entry.")
 
 
-def test_a_list_of_one_phrase_misses_nearly_all(tmp_path: Path) -> None:
+def test_a_list_of_one_phrase_misses_all(tmp_path: Path) -> None:
     path = tmp_path / "worries.toml"
     path.write_text('[phrases]\nours = ["not feel safe"]\n[unless]\npatterns = []\n')
     rate = measure_worries(load_worries(path))
-    assert (rate.missed, rate.false_alarms) == (39, 0)
+    assert (rate.missed, rate.false_alarms) == (20, 0)

@@ -59,7 +59,11 @@ def _read_sources(prompt: str | None, starters: tuple[str, ...]) -> tuple[tuple[
 
 def _mark_runs(keys: Sequence[str], source: Sequence[str], copied: list[bool]) -> None:
     """Mark every run of words that stands in the source, one letter of a word forgiven."""
+    given = set(source)
     for at in range(len(keys) - _RUN + 1):
+        # Of three copied words at least two are spelt as they were given.
+        if sum(key in given for key in keys[at : at + _RUN]) < _RUN - 1:
+            continue
         for begin in range(len(source) - _RUN + 1):
             length = 0
             while (

@@ -58,7 +58,11 @@ def _item_at(
     words: WordStream, at: int, items: tuple[tuple[str, ...], ...], found: set[tuple[str, ...]]
 ) -> int:
     """Return how many words the item that begins here has, 0 for none, and note the item."""
+    first = words.keys[at][0] if at < len(words) else ""
     for item in items:
+        # A misspelt word keeps its first letter (see `one_letter_apart`).
+        if item[0][0] != first:
+            continue
         own = words.keys[at : at + len(item)]
         if len(own) == len(item) and all(map(_alike, own, item)):
             found.add(item)
