@@ -15,6 +15,7 @@ from journal.evidence.markers.words import AUXILIARIES, PEOPLE, STOPS, SUBJECTS,
 
 _WHETHER = WORDS["condition.whether"]
 _PREPOSITIONS = frozenset(("of", "from", "to", "in", "than", "how", "year"))
+_THING = 2
 _PAST = WORDS["condition.past"]
 
 
@@ -157,8 +158,8 @@ def read_then(view: View, at: Occurrence) -> Judgement:
     """Tell the end of a condition from the next step."""
     if view.word(at.first - 1) in ("by", "until", "till", "since", "back", "now", "from", "just"):
         return Judgement("look_alike", "'then' names a time")
-    if not view.word(at.after):
-        return Judgement("look_alike", "nothing follows 'then'")
+    if view.word(at.after) in STOPS | {"", ")"} or view.word(at.first - 1) == "(":
+        return Judgement("look_alike", "'then' joins nothing here")
     opener = _opener(view, at.first)
     right = view.following(at.after)
     if opener is not None:
@@ -173,6 +174,9 @@ def read_then(view: View, at: Occurrence) -> Judgement:
             return Judgement("reasoning", f"'then' says what follows: {view.quote(*right)}")
         if word == "if":
             return Judgement("no_mathematics", f"'then' says what follows: {view.quote(*right)}")
+    told = any(view.tags[i][:1] == "V" or view.tags[i] == "MD" for i in range(*right))
+    if not told and not view.maths(right) and right[1] - right[0] > _THING:
+        return Judgement("look_alike", f"'then' lists a thing: {view.quote(*right)}")
     return Judgement("narrative", f"'then' takes the next step: {view.quote(*right)}")
 
 

@@ -77,7 +77,7 @@ def _is_named(
         return True
     if before in ("word", "words", "connective", "conjunction", "keyword"):
         return True
-    ends = not after or after in STOPS or after in ("in", "at")
+    ends = not after or after in STOPS or after in ("in", "at", "to")
     if before in ("write", "say", "use", "used", "using", "wrote", "put", "said", "writing") and (
         at.form.function in ("reason", "result", "condition", "contrast")
         or at.form.read in ("prove", "always")
