@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from journal.evidence.claims.numbers import Style
@@ -117,6 +117,15 @@ def work_out(chain: Chain, start: int, end: int) -> Side:
     side.noun = first.noun
     side.style = _style(operands)
     side.places = max(operand.places for operand in operands)
+    if (
+        chain.operators == ["multiply"]
+        and unit is not None
+        and operands[0].unit == operands[1].unit
+    ):
+        # Length times length: the numbers are what can be checked.
+        operands = [replace(o, values=tuple(v / unit.size for v in o.values)) for o in operands]
+        chain = Chain(operands, chain.operators, chain.words)
+        side.unit, side.doubt = None, any(operand.doubt for operand in operands)
     if all(operand.known for operand in operands):
         side.values = _readings(chain, in_words=side.words)
         scaled = any(operand.whole == "of" for operand in operands)

@@ -29,6 +29,8 @@ def read_contents(lexemes: Lexemes, at: int) -> Found | None:
     """
     start = at
     negated = False
+    if lexemes.text(at) in ("a", "an", "1", "one", "each", "every"):
+        return _unit_has(lexemes, at)
     said = lexemes.text(at) in ("there", "theres", "there's")
     if said:
         at += 1
@@ -59,6 +61,25 @@ def read_contents(lexemes: Lexemes, at: int) -> Found | None:
     if measure != (whole.unit is not None):
         return None
     return _amount(lexemes, start, part, whole, negated=negated, said=said)
+
+
+def _unit_has(lexemes: Lexemes, at: int) -> Found | None:
+    """Read "a year has 12 months", "1 m has 100 cm"."""
+    whole = read_side(lexemes, at + (lexemes.text(at) in ("each", "every")))
+    if whole is None and lexemes.text(at) in ("each", "every"):
+        unit = _UNITS.get(lexemes.text(at + 1))
+        whole = None if unit is None else Side(at, at + 2, (unit.size,), unit=unit)
+    if whole is None or whole.unit is None or lexemes.text(whole.end) not in ("has", "have"):
+        return None
+    part = read_side(lexemes, whole.end + 1 + (lexemes.text(whole.end + 1) in ("got", "only")))
+    if part is None or part.unit is None or part.unit.dimension != whole.unit.dimension:
+        return None
+    if part.unit.size >= whole.unit.size or len(part.values) != 1 or len(whole.values) != 1:
+        return None
+    right = part.values == whole.values
+    sure = not goes_on(lexemes, part.end, symbol=False) and lexemes.text(part.end) != "left"
+    computed = write_value(whole.values[0], "whole", part.unit)
+    return Found(at, part.end, "true" if right else "false" if sure else "undecided", computed)
 
 
 def _amount(

@@ -166,7 +166,7 @@ def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
         spelt=number.spelt,
         divided=number.divided,
         # "12/4" is worked out; "3/4" is a number.
-        operation=number.divided and number.value >= 1,
+        operation=(number.divided and number.value >= 1) or number.composed,
     )
     end = number.end
     text = lexemes.text(end)
@@ -243,6 +243,10 @@ def _after(lexemes: Lexemes, side: Side) -> Side:
         return side
     how, end = found
     value = side.values[0]
+    if side.unit is not None and how in ("square", "cube"):
+        # "15 cm squared" is a size of its own kind: the number is what can be checked.
+        side.values, side.unit, side.end = (value / side.unit.size,), None, end
+        return side
     if side.unit is not None or abs(value) > _MAX_POWER:
         side.end, side.doubt = end, True
         return side

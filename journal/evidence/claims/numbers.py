@@ -48,6 +48,8 @@ class Number:
         Decimal places as written.
     divided : bool
         Written "12/4": a fraction that may be meant as a division.
+    composed : bool
+        Told by place ("4 tens and 5 ones").
     """
 
     value: Fraction
@@ -56,6 +58,7 @@ class Number:
     spelt: bool = False
     places: int = 0
     divided: bool = False
+    composed: bool = False
 
 
 def read_number(lexemes: Lexemes, at: int) -> Number | None:
@@ -177,7 +180,8 @@ def _places(lexemes: Lexemes, end: int, value: Fraction, size: Fraction) -> Numb
         if place.value >= size:
             break
         value, size, end = value + amount * place.value, place.value, at + 2
-    return Number(value, "whole" if value.denominator == 1 else "decimal", end, spelt=True)
+    style: Style = "whole" if value.denominator == 1 else "decimal"
+    return Number(value, style, end, spelt=True, composed=True)
 
 
 def _mixed_part(lexemes: Lexemes, end: int) -> Number | None:

@@ -154,9 +154,9 @@ def read_parts(
         found.append(part)
         end = part.end
         following = end
-        while lexemes.text(following) in (",", "and", "it", "has", "also", "they", "have"):
+        while lexemes.text(following) in (",", "and", "so", "it", "has", "also", "they", "have"):
             following += 1
-        if following == end:
+        if following == end and lexemes[end].kind != "numeral":
             break
         start, end = following, following
     return (found, found[-1].end) if found else None

@@ -129,7 +129,8 @@ def _link(
         # "a fourth, and this is a half", "96 divided by 3 it's 63 divided by 9"
         doubt = True
     verdict = check_link(left, relation, right, doubt=doubt)
-    if verdict == "undecided" and relation.told and not left.operation and left.known:
+    plain = relation.kind == "equal" and not right.operation and (doubt or left.doubt)
+    if verdict == "undecided" and left.known and not left.operation and (relation.told or plain):
         return None
     end = right.end
     if relation.kind == "equal" and verdict == "false" and _runs_on(left, right):
