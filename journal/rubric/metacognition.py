@@ -9,13 +9,14 @@ from journal.records import Metacognition, MetacognitionEvidence, Span, Step
 
 # What follows a former idea when the pupil says what changed it.
 _WHAT_CHANGED = re.compile(
-    r"\b(show(ed|s|n) (me|us|that|it)|because|when i|when we|until|then i (saw|realised|noticed|"
+    r"\b(show(ed|s|n) (me|us|that|it)|because \S+ \S+|when i|when we|until|"
+    r"then i (saw|realised|noticed|"
     r"knew|drew|used|counted|put|tried|looked|checked)|but (when|then i|after|once)|lining up|"
     r"(i|we) (drew|saw|folded|counted|tested|cut|noticed|compared|lined|made)|so now i|"
     r"so next time|instead|helped me (see|understand))\b"
 )
 _WHY_HELPED = re.compile(
-    r"\b(because|cos|coz|cuz|since|so (i|you|we) (can|could|did)|so that|"
+    r"\b((because|cos|coz|cuz|since) \S+ \S+|so (i|you|we) (can|could|did)|so that|"
     r"as (i|it|you|we)|which meant|made it (easier|clear|quicker)|showed me|i could see|"
     r"let me see|more than|better than|stopped me|made fewer)\b"
 )
@@ -30,7 +31,7 @@ _HELPS_BECAUSE_IT_HELPS = re.compile(
 _VAGUE_STEP = re.compile(
     r"\b(try (harder|my best|again)|do better|work harder|learn more|get better)\b"
 )
-_WHY = re.compile(r"\b(because|cos|coz|cuz|since|so|as i|when|instead|first|before|if)\b")
+_WHY = re.compile(r"\b((because|cos|coz|cuz|since|so|as i|when|if) \S+ \S+|instead|first|before)\b")
 
 
 def check_metacognition(evidence: Evidence) -> Metacognition:

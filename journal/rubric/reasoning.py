@@ -146,6 +146,7 @@ def general_statements(evidence: Evidence) -> tuple[Span, ...]:
 _TOPIC_VERBS = WORDS["topic_verb"]
 _TOPIC_WORDS = WORDS["topic_word"]
 _WEAK = {
+    "mathematical": "the words are strung together without sense",
     "procedural": "it tells a step",
     "circular": "it says the claim again",
     "not_mathematical": "it gives nothing mathematical",

@@ -38,13 +38,17 @@ def check_ground(
         return "circular"
     if any(said.feeling and not said.mathematical for said in claim):
         return "not_mathematical"
-    if all(said.told for said in sound):
-        return (
-            "procedural"
-            if claim and not any(is_result(said) for said in claim)
-            else ("mathematical" if any(len(said.content) > 1 for said in sound) else "procedural")
-        )
+    if all(said.told or said.learned for said in sound):
+        return "mathematical" if _is_working(sound, claim) else "procedural"
     return "mathematical"
+
+
+def _is_working(sound: Sequence[Proposition], claim: Sequence[Proposition]) -> bool:
+    """R13: steps joined to a result; to the answer of the prompt only with their numbers."""
+    if claim:
+        return any(is_result(said) for said in claim) and any(len(s.content) > 1 for s in sound)
+    numbers = {word for said in sound for word in said.content if word[0].isdigit()}
+    return len(numbers) > 1 and not any(said.learned for said in sound)
 
 
 def is_result(said: Proposition) -> bool:

@@ -54,7 +54,14 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
                 follows=function == "result",
             )
             drafts.append(draft)
-    return drafts
+    return [draft for draft in drafts if not _is_senseless(draft, drafts)]
+
+
+def _is_senseless(draft: Draft, drafts: Sequence[Draft]) -> bool:
+    """Say whether a "because" opens what is itself given a reason, and so joins nothing."""
+    return draft.claim is None and any(
+        other.claim is not None and other.claim[0] < draft.reason[1] for other in drafts
+    )
 
 
 def _join_reason(page: Page, k: int, joined: frozenset[int]) -> Draft | None:

@@ -35,6 +35,7 @@ _SAME = {
     "equal": "same",
     "identical": "same",
 }
+_STOPS = frozenset(".,!?;:")
 _NO_GROUND = WORDS["no_ground"]
 _CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
 _OPERATORS = frozenset("+-−×÷x*/<>")
@@ -103,7 +104,14 @@ def read_page(parse: Parse, mathematics: Mathematics, joints: Collection[int] = 
     """Say of every clause of an entry what it says."""
     page = Page(parse, mathematics, [])
     before: Proposition | None = None
+    heard: set[tuple[str, ...]] = set()
     for clause in find_clauses(parse, joints):
+        words = tuple(token.lower for token in parse.tokens[clause.first : clause.after])
+        words = tuple(word for word in words if word not in _STOPS)
+        # What is said twice, word for word, is said once.
+        if len(words) > 2 and words in heard:
+            continue
+        heard.add(words)
         before = _read_clause(parse, mathematics, clause, before)
         page.propositions.append(before)
     return page
@@ -124,7 +132,8 @@ def _read_clause(
         clause=clause,
         core=core,
         verb=verb,
-        learned=opener in ("learn", "revise", "practise"),
+        learned=opener in ("learn", "revise", "practise")
+        or (before is not None and before.learned and clause.joint == "and" and not told),
         told=told,
         feeling=_is_feeling(tokens, clause, present),
         vouched=_is_vouched(present),
