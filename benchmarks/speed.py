@@ -20,6 +20,7 @@ import spacy
 from rich.console import Console
 from rich.table import Table
 
+import journal.language  # noqa: F401 - settles the threads of arithmetic before numpy loads
 from journal import Scorer
 from journal.language.pipeline import find_model, load_pipeline
 from journal.resources import shipped_folder

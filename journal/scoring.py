@@ -264,7 +264,7 @@ class Scorer:
         )
 
     def _find_worries(self, offsets: OffsetMap) -> list[Flag]:
-        return find_worries(offsets.original, self._worries, self._speller.words)
+        return find_worries(offsets, self._worries, self._speller.words)
 
     def _assemble(self, item: _Prepared, parse: Parse) -> Score:
         evidence = self.find_evidence(parse, item.setting)

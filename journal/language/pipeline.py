@@ -45,11 +45,14 @@ def load_pipeline() -> Language:
 
     Notes
     -----
-    Plain numpy arithmetic on one thread beats the blocked kernels on sentences this short.
+    Plain numpy arithmetic on one thread beats the blocked kernels on sentences this short; the
+    limit is set again here for a caller that had loaded numpy before.
     """
     import spacy
     from thinc.api import NumpyOps, set_current_ops
+    from threadpoolctl import threadpool_limits
 
+    threadpool_limits(1, user_api="blas")
     set_current_ops(NumpyOps(use_blis=False))
     nlp = spacy.load(find_model(), exclude=["ner", "senter"])
     memoise_attributes(nlp)
