@@ -6,6 +6,7 @@ import re
 
 from journal.evidence.claims.assertion import is_asserted, is_supposed, sentence_end
 from journal.evidence.claims.contents import read_contents
+from journal.evidence.claims.expressions import read_side
 from journal.evidence.claims.factors import read_factor_list
 from journal.evidence.claims.lexing import Lexemes, read_lexemes
 from journal.evidence.claims.phrases import load_operation_words
@@ -37,8 +38,19 @@ def _triggers() -> frozenset[str]:
     return frozenset(words)
 
 
-_NUMERAL = re.compile(r"[\d½¼¾⅓⅔⅕⅛]")
+_LISTS = load_claim_words()
 _SIGNS = frozenset("=<>≠≈")
+_ROUNDING = frozenset(("to", "rounds", "rounded", "round", "is", "would", "will", "goes", "from"))
+# What may follow the first side of a statement.
+_FOLLOW = (
+    frozenset(name for each in ("leads", "equal verbs", "auxiliaries") for name in _LISTS[each])
+    | _LISTS["property verbs"]
+    | _SIGNS
+    | _ROUNDING
+    | frozenset(("comes", "came", "come", "adds", "add", "added", "works", "or", "in", "both"))
+    | frozenset(("always", "had", "~", ">", "gives"))
+)
+_NUMERAL = re.compile(r"[\d½¼¾⅓⅔⅕⅛]")
 # Without any of these words or signs nothing is claimed.
 _LINKS = frozenset(
     (
@@ -190,14 +202,23 @@ def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] 
         parts = read_parts(lexemes, at, same)
         if parts is not None:
             return parts
-    if one is None and (lexemes[at].kind != "sign" and text not in ("the", "in", "angles")):
-        one = (
-            read_contents(lexemes, at)
-            or read_rounding(lexemes, at)
-            or read_places(lexemes, at, free_from)
-        )
-    if one is None:
-        one = read_property(lexemes, at, free_from)
+    if one is not None:
+        return [one], one.end
+    if text.startswith("there"):
+        one = read_contents(lexemes, at)
+        return None if one is None else ([one], one.end)
+    side = read_side(lexemes, at)
+    if side is None:
+        return None
+    after = lexemes.text(side.end)
+    if after not in _FOLLOW:
+        return None
+    if not side.doubt or lexemes[at].kind == "numeral":
+        if after in ("in", "has", "have"):
+            one = read_contents(lexemes, at) or read_places(lexemes, at, free_from)
+        elif after in _ROUNDING:
+            one = read_rounding(lexemes, at)
+    one = one or read_property(lexemes, at, free_from)
     if one is not None:
         return [one], one.end
     return read_statement(lexemes, at, free_from)
