@@ -149,7 +149,7 @@ def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> 
     if word == "-" and _is_number(tokens[i - 1]):
         return False
     begins_second = word in ("when", "if", "since", "while", "until", "whenever", "so")
-    if not begins_second and not any(carries[first:i]):
+    if not begins_second and first < i and not any(carries[first:i]):
         return False
     for j in range(i + 1, min(len(tokens), i + 12)):
         following = tokens[j].lower

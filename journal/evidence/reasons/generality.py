@@ -57,7 +57,8 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
             return True
         if _is_letter(tokens, i):
             return True
-    return _is_about_a_class(tokens, words)
+    opened = first > 0 and parse.tokens[first - 1].lower in ("if", "when", "whenever")
+    return _is_about_a_class(words, opened)
 
 
 def _is_open(tokens: Sequence[Token], i: int) -> bool:
@@ -80,11 +81,11 @@ def _is_letter(tokens: Sequence[Token], i: int) -> bool:
     )
 
 
-def _is_about_a_class(tokens: Sequence[Token], words: list[str]) -> bool:
+def _is_about_a_class(words: list[str], conditional: bool) -> bool:
     """Say so of "odd add odd is even" and of "if you add two odd numbers"."""
     if any(any(map(str.isdigit, word)) for word in words):
         return False
-    if "you" in words and not {"if", "when"}.isdisjoint(words):
+    if "you" in words and conditional:
         return any(word in _CLASS for word in words)
     return (
         bool(words)

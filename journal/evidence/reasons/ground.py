@@ -64,7 +64,5 @@ def _says_something(said: Proposition) -> bool:
 def _repeats(reason: Sequence[Proposition], claim: Sequence[Proposition], follows: bool) -> bool:
     given: frozenset[str] = frozenset().union(*(said.content for said in reason))
     claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
-    if not given:
-        return False
     exactly = follows or all(said.calculation for said in reason)
-    return given == claimed if exactly else given <= claimed
+    return bool(given) and (given == claimed if exactly else given <= claimed)

@@ -71,7 +71,12 @@ def _join_reason(page: Page, k: int, joined: frozenset[int]) -> Draft | None:
         return Draft((k, end), claim_before(page, k))
     # "Because it ends in 8 it is even."
     after = page.propositions[end] if end < len(page.propositions) else None
-    if after is not None and not after.clause.opens_sentence and end not in joined:
+    if (
+        after is not None
+        and not after.clause.opens_sentence
+        and not after.told
+        and end not in joined
+    ):
         return Draft((k, end), (end, end + 1))
     for main in range(k + 1, end):
         if page.propositions[main].clause.joint == ",":

@@ -200,8 +200,6 @@ def _is_feeling(tokens: Sequence[Token], clause: Clause, present: frozenset[str]
                 continue
             if (token.pos == "VERB" and own) or (token.pos == "ADJ" and word != "like"):
                 return True
-            if word == "like" and i and tokens[i - 1].lower in ("i", "we", "really", "n't"):
-                return True
     return False
 
 

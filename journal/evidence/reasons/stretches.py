@@ -5,6 +5,8 @@ from __future__ import annotations
 from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.propositions import Page, Proposition
 
+_STEP_JOINTS = frozenset(("and", "then", ",", ""))
+
 
 def reach_forward(page: Page, k: int, joined: frozenset[int]) -> int:
     """Return one past the last clause of the reason that begins at clause ``k``.
@@ -61,9 +63,7 @@ def claim_before(page: Page, k: int) -> tuple[int, int]:
 
 def _turns_away(said: Proposition) -> bool:
     """Say whether a reason ends here, as at "and then I tidied up"."""
-    if said.clause.joint in ("then",) or "then" in said.clause.joints:
-        return said.told
-    return said.learned or said.vouched or (said.told and said.clause.joint in ("and", ",", ""))
+    return said.learned or said.vouched or (said.told and said.clause.joint in _STEP_JOINTS)
 
 
 def _widens(page: Page, said: Proposition) -> bool:

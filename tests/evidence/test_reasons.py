@@ -1,0 +1,143 @@
+"""Reasons with their claims, roles and ground (all sentences invented)."""
+
+from __future__ import annotations
+
+import pytest
+from judged import load_scorer
+
+from journal.records import Reason, Score
+
+
+def score_of(text: str, **setting: object) -> Score:
+    return load_scorer().score(text, **setting)  # type: ignore[arg-type]
+
+
+def first_of(text: str) -> tuple[str | None, str, Reason]:
+    reason = score_of(text).reasons[0]
+    claim = None if reason.claim is None else text[slice(*reason.claim)]
+    return claim, text[slice(*reason.reason)], reason
+
+
+@pytest.mark.parametrize(
+    ("text", "claim", "reason"),
+    [
+        ("48 is even because it ends in 8.", "48 is even", "it ends in 8"),
+        ("Because it ends in 8, 48 is even.", "48 is even", "it ends in 8"),
+        ("because it ends in 8 it is even", "it is even", "it ends in 8"),
+        ("It ends in 8 so it is even.", "it is even", "It ends in 8"),
+        ("It ends in 8. So it is even.", "it is even", "It ends in 8"),
+        ("i know its even it ends in 8", "i know its even", "it ends in 8"),
+        ("48 is even: it ends in 8.", "48 is even", "it ends in 8"),
+        ("they both end in 0 thats how i know", "thats how i know", "they both end in 0"),
+    ],
+)
+def test_claim_and_reason_are_found_on_either_side(text: str, claim: str, reason: str) -> None:
+    found_claim, found_reason, _ = first_of(text)
+    assert (found_claim, found_reason) == (claim, reason)
+
+
+@pytest.mark.parametrize(
+    ("text", "ground"),
+    [
+        ("48 is even because it ends in 8", "mathematical"),
+        ("48 is even because it is an even number", "circular"),
+        ("The answer is 48 because Miss said so", "not_mathematical"),
+        ("The answer is 48 because I like 48", "not_mathematical"),
+        ("The answer is 48 because I guessed", "not_mathematical"),
+        ("I drew a number line because I counted in tens", "procedural"),
+        ("because I used the number line and counted", "procedural"),
+        ("because i did 3 x 5 and then 4 more", "mathematical"),
+        ("I was happy because 4 + 4 = 8", "not_mathematical"),
+    ],
+)
+def test_ground_is_what_the_reason_speaks_of(text: str, ground: str) -> None:
+    assert first_of(text)[2].ground == ground
+
+
+def test_a_link_carries_the_reason_it_settles() -> None:
+    found = score_of("6 x 7 is 42 because 5 x 7 is 35 and one more group of 7 makes 42.").reasons
+    assert [(reason.role, reason.supports) for reason in found] == [("grounds", None), ("link", 0)]
+
+
+def test_reasons_chained_by_so_support_each_other() -> None:
+    found = score_of("It ends in 0 so it has no ones left over so 10 divides it exactly").reasons
+    assert [reason.supports for reason in found] == [None, 0]
+
+
+def test_a_fact_told_before_the_case_is_a_link() -> None:
+    text = "Even numbers end in 0, 2, 4, 6 or 8. The number 48 ends in 8 so it is even."
+    assert "link" in {reason.role for reason in score_of(text).reasons}
+
+
+def test_an_estimate_written_out_is_a_check() -> None:
+    text = "My answer is 601. 400 + 200 is 600 so it should be about 600."
+    assert {reason.role for reason in score_of(text).reasons} == {"check"}
+
+
+def test_an_estimate_beside_the_answer_is_a_check() -> None:
+    text = "I got 601 for my sum, 400 and 200 should be about 600"
+    assert {reason.role for reason in score_of(text).reasons} == {"check"}
+
+
+def test_a_counter_example_goes_against_a_general_claim() -> None:
+    text = "Not all odd numbers are prime because 9 is odd and it is 3 x 3."
+    assert score_of(text).reasons[0].role == "counter_example"
+
+
+def test_what_is_said_twice_counts_once() -> None:
+    once = "It ends in 8 so it is even."
+    assert len(score_of(f"{once} {once}").reasons) == len(score_of(once).reasons)
+
+
+def test_no_reason_reaches_across_an_adults_prompt() -> None:
+    text = "It is an even number. [Why?] So 8 is in the middle."
+    assert score_of(text, mode="scribed").reasons == ()
+    assert score_of(text.replace("[Why?] ", ""), mode="scribed").reasons != ()
+
+
+@pytest.mark.parametrize("text", ["So it is an even number", "48 is an even number because"])
+def test_a_connective_with_one_side_missing_gives_no_reason(text: str) -> None:
+    assert score_of(text).reasons == ()
+
+
+def test_a_reason_ends_where_the_next_step_is_told() -> None:
+    text = "48 is even because it ends in 8 and then I drew the cubes."
+    assert first_of(text)[1] == "it ends in 8"
+
+
+def test_the_central_claim_answers_the_prompt() -> None:
+    text = "4 + 4 = 8 is easy. 7 x 8 = 56 because 7 x 7 is 49 and 7 more."
+    score = score_of(text, prompt="What is 4 + 4?")
+    assert [claim.surface for claim in score.claims if claim.central] == ["4 + 4 = 8"]
+
+
+def test_without_a_prompt_the_first_reason_finds_the_central_claim() -> None:
+    score = score_of("4 + 4 = 8. 7 x 8 = 56 because 7 x 7 is 49 and 7 more.")
+    assert [claim.surface for claim in score.claims if claim.central] == ["7 x 8 = 56"]
+
+
+def test_a_prompt_without_numbers_leaves_the_first_reason_to_decide() -> None:
+    score = score_of("48 is even because it ends in 8.", prompt="How do you know?")
+    assert [claim.surface for claim in score.claims if claim.central] == ["48 is even"]
+
+
+@pytest.mark.parametrize(
+    ("text", "level"),
+    [
+        ("because i added 12 and 9", 2),
+        ("because i added them all up", 1),
+        ("36 is even its got two equal halves", 2),
+        ("Four is even. That is why we did it again.", 1),
+        ("they are the same. that is a cube and a cuboid", 1),
+    ],
+)
+def test_children_answer_in_fragments(text: str, level: int) -> None:
+    assert score_of(text).reasoning.level == level
+
+
+def test_a_general_condition_is_a_general_claim() -> None:
+    text = (
+        "If you add two odd numbers it is even because each odd has one left over "
+        "and the two left overs make a pair."
+    )
+    assert score_of(text).reasoning.level == 4
