@@ -18,7 +18,7 @@ from typing import cast
 
 from journal.evidence.claims.calculation import Chain, Side, work_out
 from journal.evidence.claims.lexing import Lexemes
-from journal.evidence.claims.numbers import Number, read_number
+from journal.evidence.claims.numbers import Number, joins_thoughts, read_number
 from journal.evidence.claims.phrases import Phrases, load_operation_words
 from journal.lexicon.facts import Unit, load_claim_words, load_number_words, load_units
 
@@ -227,13 +227,20 @@ def _more_units(lexemes: Lexemes, side: Side) -> None:
     if unit is None or number is None or number.value < 0:
         return
     smaller = _unit_at(lexemes, number.end, glued=lexemes.glued(number.end))
+    if at > side.end and smaller is not None:
+        after = number.end + 1
+        if lexemes.text(after) == "in" or joins_thoughts(lexemes, side.end, after):
+            return
     if smaller is None:
         if at > side.end and number.style == "fraction" and number.value < 1:
             side.values = (side.values[0] + number.value * unit.size,)
             side.end = number.end
         return
     if smaller.dimension == unit.dimension and smaller.size < unit.size:
-        side.values = (side.values[0] + number.value * smaller.size,)
+        joined = side.values[0] + number.value * smaller.size
+        # "is 1 m and 10 cm is left": the second may be another thought.
+        apart = at > side.end and lexemes.text(side.start - 1) in ("is", "=", "are", "was", "makes")
+        side.values = (joined, side.values[0]) if apart else (joined,)
         side.end = number.end + 1
 
 

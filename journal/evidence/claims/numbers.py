@@ -16,6 +16,8 @@ Style: TypeAlias = Literal["whole", "decimal", "fraction", "percent"]
 _WORDS = load_number_words()
 _ORDINAL_ENDINGS = frozenset(("st", "nd", "rd", "th"))
 _PERCENT = frozenset(("%", "percent", "percentage"))
+_LINKS = frozenset(("is", "are", "=", "makes", "equals", "make", "was", "gives", "got"))
+_OPERATORS = frozenset(("times", "plus", "add", "minus", "lots", "x", "×", "+", "divided", "more"))
 _OPENING = frozenset(("a", "an", "point"))
 _VULGAR_LIMIT = 1000
 _INTEGERS = {
@@ -188,6 +190,30 @@ def _mixed_part(lexemes: Lexemes, end: int) -> Number | None:
     """Read "and a half", "and 3/4", "and three quarters" after a whole number."""
     if lexemes.text(end) != "and":
         return None
+    part = _part_after_and(lexemes, end)
+    if part is None or lexemes.text(part.end) == "of":
+        # "a quarter of 8 is 2 and a half of 8 is 4"
+        return None
+    return None if joins_thoughts(lexemes, end, part.end) else part
+
+
+def joins_thoughts(lexemes: Lexemes, at: int, end: int) -> bool:
+    """Say whether "and" at ``at`` joins two statements: "is 3 and a half is 6".
+
+    Parameters
+    ----------
+    lexemes : Lexemes
+        Of the working text.
+    at : int
+        Where "and" stands.
+    end : int
+        One past what would be joined.
+    """
+    said_before = any(lexemes.text(place) in _LINKS for place in range(max(at - 4, 0), at))
+    return said_before and (lexemes.text(end) in _LINKS or lexemes.text(end) in _OPERATORS)
+
+
+def _part_after_and(lexemes: Lexemes, end: int) -> Number | None:
     if lexemes.text(end + 1) in ("a", "one", "1"):
         word = _WORDS.get(lexemes.text(end + 2))
         if word is not None and word.kind == "part":
@@ -270,7 +296,8 @@ def _words(lexemes: Lexemes, at: int) -> Number:
                 end += 1
         elif joined and room == 100 and lexemes.text(end) == "and":
             part = _WORDS.get(lexemes.text(end + 2))
-            if lexemes.text(end + 1) in _INTEGERS and not (part and part.kind == "part"):
+            follows = lexemes.text(end + 1) in _INTEGERS and not (part and part.kind == "part")
+            if follows and not joins_thoughts(lexemes, end, end + 2):
                 end += 1
     value = Fraction(total + below)
     if lexemes.text(end) == "point" and _digit(lexemes, end + 1):

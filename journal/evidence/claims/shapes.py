@@ -205,6 +205,8 @@ def _part(
         return None
     right = number.value == count
     verdict: Verdict = "true" if right != negated else "false"
+    if verdict == "false" and not generic and lexemes.text(at - 1) in _HAVE:
+        return None
     if verdict == "false":
         symmetry = part == "lines of symmetry" and number.value < count
         clear = thought_ends(lexemes, end) and lexemes.text(end) not in _LIMITS

@@ -57,7 +57,8 @@ def read_statement(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Foun
     if summed is not None:
         left = summed
     doubt = own is None
-    label_like = left.style == "whole" and not left.operation
+    # "half is 6 and a quarter is 3": no sum of 6 and a quarter.
+    label_like = summed is not None or (left.style == "whole" and not left.operation)
     if label_like and not opens_freely(lexemes, at, free_from):
         doubt = True
     if is_label(lexemes, at) and not left.operation:

@@ -58,6 +58,9 @@ def check_link(left: Side, relation: Relation, right: Side, *, doubt: bool) -> V
         return "undecided"
     lefts, rights, sure = values
     holds = _HOLDS[relation.kind]
+    if right.unit is not None and len(rights) > 1 and relation.kind == "equal" and len(lefts) == 1:
+        # "1 hour and 30 minutes": either the whole, or the first with another thought after it.
+        rights = (lefts[0],) if lefts[0] in rights else rights[:1]
     answers = {
         holds(a, b) or (relation.same and relation.kind != "equal" and a == b)
         for a in lefts
