@@ -120,7 +120,7 @@ def r18_is_topic_alone(evidence: Evidence) -> bool:
     """R18: "we did fractions" names the topic and nothing else."""
     parse, kinds = evidence.parse, evidence.mathematics.kinds
     named = [i for i, kind in enumerate(kinds) if kind is not None]
-    if len(named) > 2 or any(not parse.tokens[i].lower.isalpha() for i in named):
+    if not named or len(named) > 2 or any(not parse.tokens[i].lower.isalpha() for i in named):
         return False
     if any(kinds[i] in ("quantity", "relation") for i in named):
         return False
@@ -172,11 +172,13 @@ def _numerals(evidence: Evidence, span: Span) -> set[str]:
 
 def _named_mathematics(evidence: Evidence) -> tuple[Span, ...]:
     parse, kinds = evidence.parse, evidence.mathematics.kinds
-    return tuple(
+    named = tuple(
         (token.start, token.end)
         for token, kind in zip(parse.tokens, kinds, strict=True)
         if kind is not None
     )
+    # "because the more people there are the less you get" names its mathematics by its structure.
+    return named or tuple(reason.reason for reason in _sound(evidence))
 
 
 def _quote(evidence: Evidence, *spans: Span) -> str:

@@ -125,8 +125,10 @@ def test_a_prompt_without_numbers_leaves_the_first_reason_to_decide() -> None:
     ("text", "level"),
     [
         ("because i added 12 and 9", 2),
-        ("because i added them all up", 1),
+        ("because the more people there are the less pizza you get", 2),
         ("36 is even its got two equal halves", 2),
+        ("no because 0.4 is 4 tenths and 0.04 is 4 hundredths", 2),
+        ("3/4 is bigger because if you draw both of them 3/4 has more shaded", 2),
         ("Four is even. That is why we did it again.", 1),
         ("they are the same. that is a cube and a cuboid", 1),
     ],
@@ -141,3 +143,25 @@ def test_a_general_condition_is_a_general_claim() -> None:
         "and the two left overs make a pair."
     )
     assert score_of(text).reasoning.level == 4
+
+
+def test_a_property_after_an_adults_prompt_is_not_joined_to_the_claim() -> None:
+    text = "The number 48 is even [How do you know?] it ends in 8"
+    assert score_of(text, mode="scribed").reasons == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The number looks so it should be about right.",
+        "It is not always true. I liked it a lot.",
+    ],
+)
+def test_a_check_or_a_case_must_be_written_out(text: str) -> None:
+    roles = {reason.role for reason in score_of(text).reasons}
+    assert roles.isdisjoint({"check", "counter_example"})
+
+
+def test_a_feeling_with_numbers_is_no_check() -> None:
+    text = "I am happy because I like 400 and 200 and it should be about 600."
+    assert score_of(text).reasoning.level in (0, 1)

@@ -32,7 +32,7 @@ def check_ground(
     sound = [said for said in reason if not (said.feeling or said.vouched or said.bare)]
     if not any(said.mathematical and _says_something(said) for said in sound):
         return "not_mathematical"
-    if claim and not any(said.clause.predicate or said.mathematical for said in claim):
+    if follows and not any(_can_follow(said) for said in claim):
         return "not_mathematical"
     if claim and _repeats(sound, claim, follows):
         return "circular"
@@ -49,6 +49,11 @@ def _is_working(sound: Sequence[Proposition], claim: Sequence[Proposition]) -> b
         return any(is_result(said) for said in claim) and any(len(s.content) > 1 for s in sound)
     numbers = {word for said in sound for word in said.content if word[0].isdigit()}
     return len(numbers) > 1 and not any(said.learned for said in sound)
+
+
+def _can_follow(said: Proposition) -> bool:
+    """Say so of a statement; "so we did it again" draws on no mathematics."""
+    return said.mathematical or (said.clause.predicate and not said.told)
 
 
 def is_result(said: Proposition) -> bool:

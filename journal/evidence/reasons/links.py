@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from journal.evidence.reasons.drafts import Draft, said_in
 from journal.evidence.reasons.generality import is_general
-from journal.evidence.reasons.propositions import Page, Proposition
+from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
 
 def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
@@ -78,7 +78,7 @@ def _split(page: Page, draft: Draft) -> Draft | None:
     claim = said_in(page, draft.claim)
     if draft.role == "counter_example":
         return None
-    for j in range(first + 1, end):
+    for j in range(first + 1 + _only_looks(page, first), end):
         said = page.propositions[j]
         if is_link(said, [*page.propositions[first:j], *claim]):
             draft.reason = first, j
@@ -86,10 +86,19 @@ def _split(page: Page, draft: Draft) -> Draft | None:
     # "Angles in a triangle add to 180 and the other two make 120": the fact comes first.
     fact = page.propositions[first]
     rest = page.propositions[first + 1 : end]
+    if _only_looks(page, first):
+        return None
     if fact.generic and is_link(fact, claim) and any(s.mathematical and not s.told for s in rest):
         draft.reason = first + 1, end
         return Draft((first, first + 1), draft.claim, draft.marker, "link", supports=draft)
     return None
+
+
+def _only_looks(page: Page, k: int) -> bool:
+    said = page.propositions[k]
+    if said.verb is None or said.clause.joint not in ("if", "when"):
+        return False
+    return page.parse.tokens[said.verb].lemma in WORDS["looking"]
 
 
 def _within_claim(page: Page, draft: Draft) -> Draft | None:

@@ -180,7 +180,7 @@ def _is_told(
     subject = {token.lower for token in tokens[core:verb]}
     lemma = tokens[verb].lemma
     if not subject.isdisjoint(_PERSON):
-        return lemma not in _STATES
+        return lemma not in _STATES or (lemma == "do" and tokens[verb].pos == "VERB")
     if tokens[verb].tag not in ("VBD", "VB", "VBP") or lemma in _STATES:
         return False
     if any(token.pos in ("NOUN", "PRON", "NUM", "PROPN", "DET") for token in tokens[core:verb]):

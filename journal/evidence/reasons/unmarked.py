@@ -125,12 +125,10 @@ def _is_property(page: Page, said: Proposition, claim: Proposition) -> bool:
     if said.calculation and "and" in said.clause.joints:
         return False
     subject = [token.lower for token in tokens[said.core : said.verb]]
-    if tokens[said.core].lower in ("its", "it's"):
-        return True
     shares = not said.content.isdisjoint(claim.content)
     if said.calculation:
         return shares and not claim.calculation
-    if not _SAME_OBJECT.isdisjoint(subject):
+    if tokens[said.core].lower == "its" or not _SAME_OBJECT.isdisjoint(subject):
         return True
     return shares or (bool(subject) and subject[0] in ("the", "you") and said.structure > 0)
 
