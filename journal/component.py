@@ -59,6 +59,10 @@ def _spans(doc: Doc, found: Iterable[tuple[int, int, str]]) -> list[Span]:
     return [span for span in made if span is not None]
 
 
+@Language.factory(
+    "reasoning_journal",
+    assigns=["doc._.journal", "doc._.reasoning_level", "doc._.metacognition_level", "doc.spans"],
+)
 def make_component(nlp: Language, name: str) -> ReasoningJournal:
     """Return the component, as spaCy's registry asks for it."""
     return ReasoningJournal()
