@@ -54,6 +54,7 @@ _WITH_VERB = WORDS["joins_with_verb"]
 _FINITE = frozenset(("VB", "VBP", "VBZ", "VBD", "MD"))
 _PRONOUNS = WORDS["subject_pronoun"]
 _WITH_VERB_INSIDE = WORDS["verb_inside"]
+_OPENING_POS = frozenset(("DET", "NUM", "PRON", "ADJ"))
 _RELATIONS = frozenset("=<>")
 _HOLDING_POS = frozenset(("ADP", "DET", "AUX", "CCONJ", "SCONJ", "PART"))
 _HOLDING = WORDS["holds_on"]
@@ -68,7 +69,7 @@ def has_predicate(tokens: Sequence[Token], i: int) -> bool:
         return not (token.tag == "VB" and i and tokens[i - 1].lower == "to")
     if token.lower in _WITH_VERB_INSIDE:
         return token.lower != "its" or _its_is_it_is(tokens, i)
-    return not _RELATIONS.isdisjoint(token.text)
+    return not token.lower.isalpha() and not _RELATIONS.isdisjoint(token.text)
 
 
 def _its_is_it_is(tokens: Sequence[Token], i: int) -> bool:
@@ -171,6 +172,9 @@ def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> 
 
 def _starts_anew(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> bool:
     """Whether a new subject with its verb starts here, with no word to join it."""
+    opens = tokens[i]
+    if opens.lower not in _PRONOUNS and opens.pos not in _OPENING_POS and not carries[i]:
+        return False
     before = tokens[i - 1]
     if before.pos in _HOLDING_POS or before.lower in _HOLDING:
         return False

@@ -81,20 +81,23 @@ def ask_a4a(evidence: Evidence) -> Step:
 
 def ask_a4b(evidence: Evidence) -> Step:
     """A4b: does structure, argument, a set of cases or a limit support the general claim?"""  # noqa: D400
-    support = [reason for reason in _sound(evidence) if supports_generally(evidence, reason)]
+    general = general_statements(evidence)
+    claimed = set().union(*(_numerals(evidence, span) for span in general))
+    support = [
+        reason for reason in _sound(evidence) if r7_supports_generally(evidence, reason, claimed)
+    ]
     if not support:
         return Step("A4b", False, True, (), "the general claim rests on a case, not on structure")
     span = support[-1].reason
     return Step("A4b", True, False, (span,), f"supported: {_quote(evidence, span)}")
 
 
-def supports_generally(evidence: Evidence, reason: Reason) -> bool:
-    """R7: one example, in given numbers, never supports a generalisation."""
+def r7_supports_generally(evidence: Evidence, reason: Reason, claimed: set[str]) -> bool:
+    """R7: one example, in numbers of its own, never supports a generalisation."""
     if reason.role == "limit":
         return True
     if reason.role != "link":
         return False
-    claimed = set().union(*(_numerals(evidence, span) for span in general_statements(evidence)))
     return len(_numerals(evidence, reason.reason) - claimed) < 2
 
 
@@ -138,8 +141,8 @@ def general_statements(evidence: Evidence) -> tuple[Span, ...]:
     return tuple(
         span
         for span in sorted(claims | stretches)
-        if is_general(parse, *parse.tokens_in(*span))
-        and not any(start < span[1] and span[0] < end for start, end in reasons)
+        if not any(start < span[1] and span[0] < end for start, end in reasons)
+        and is_general(parse, *parse.tokens_in(*span))
     )
 
 
