@@ -12,6 +12,8 @@ _CLASS = WORDS["class_noun"]
 _NARROW = WORDS["narrow"]
 _WHATEVER = (
     "no matter",
+    "every time you",
+    "each time you",
     "however many",
     "however long",
     "however big",
