@@ -39,7 +39,10 @@ def test_r19_tells_its_pairs_apart(text: str, level: int) -> None:
     "name", ["paraphrases", "judged_tuning", "judged_held_out", "judged_second_held_out"]
 )
 def test_levels_agree_with_a_judge(name: str, strand: str) -> None:
-    """Invented sentences, judged by the rubric before they were first read by it."""
+    """Invented sentences, judged by one judge before scoring; all have since been read for errors.
+
+    Two labels and one sentence were corrected after scoring, so this is no held-out figure.
+    """
     pairs = [
         (level, suggested)
         for text, level in read_judged(name, strand)
