@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
@@ -13,6 +14,9 @@ from journal.errors import LexiconError
 from journal.lexicon.patterns import PatternError, PatternIndex
 from journal.lexicon.word_keys import WordStream, key_of
 from journal.resources import LEXICON
+
+
+_GROUP = re.compile(r"\[(\w+)\]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,11 +128,11 @@ def load_worries(path: Path | None = None) -> Worries:
     """
     data = _read("worries.toml", path)
     with _naming(path or LEXICON / "worries.toml"):
-        phrases = _phrases(data["phrases"], data["unless"]["patterns"])
+        groups = _read_groups(data)
+        wanted = {name: _with_groups(texts, groups) for name, texts in data["phrases"].items()}
+        phrases = _phrases(wanted, _with_groups(data["unless"]["patterns"], groups))
         slips = _slips(data)
-    words = {
-        word for texts in data["phrases"].values() for text in texts for word in _letters(text)
-    }
+    words = {word for texts in wanted.values() for text in texts for word in _letters(text)}
     return Worries(phrases, slips, frozenset(word for word in words if len(word) > 4))
 
 
@@ -144,12 +148,15 @@ def load_help(path: Path | None = None) -> Help:
     """Return the phrases that call for help; errors as in `load_worries`."""
     data = _read("help.toml", path)
     with _naming(path or LEXICON / "help.toml"):
-        phrases = _phrases({"help": data["phrases"]}, data["unless"])
+        groups = _read_groups(data)
+        phrases = _phrases(
+            {"help": _with_groups(data["phrases"], groups)}, _with_groups(data["unless"], groups)
+        )
         return Help(
             phrases=phrases,
-            requests=PatternIndex([("request", data["requests"])]),
+            requests=PatternIndex([("request", _with_groups(data["requests"], groups))]),
             alone=frozenset(data["alone"]),
-            solved=PatternIndex([("solved", data["solved"])]),
+            solved=PatternIndex([("solved", _with_groups(data["solved"], groups))]),
             slips=_slips(data),
         )
 
@@ -232,6 +239,25 @@ def _read(name: str, path: Path | None) -> dict[str, Any]:
         raise LexiconError(
             f"{path}: {error}; each phrase needs quotation marks and a comma"
         ) from error
+
+
+def _read_groups(data: Mapping[str, Any]) -> dict[str, str]:
+    """Return the named groups of words of a file; a group may name those before it."""
+    groups: dict[str, str] = {}
+    for name, words in data.get("groups", {}).items():
+        filled = _GROUP.sub(lambda match: groups.get(match.group(1), match.group()), words)
+        groups[name] = " ".join(filled.split()).replace(" |", "|")
+    return groups
+
+
+def _with_groups(patterns: Iterable[str], groups: Mapping[str, str]) -> list[str]:
+    """Return patterns with ``[name]`` of a group replaced by its words in brackets."""
+
+    def fill(match: re.Match[str]) -> str:
+        words = groups.get(match.group(1))
+        return match.group() if words is None else f"({words})"
+
+    return [_GROUP.sub(fill, pattern) for pattern in patterns]
 
 
 def _phrases(groups: Mapping[str, Iterable[str]], unless: Iterable[str]) -> Phrases:
