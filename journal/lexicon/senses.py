@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -11,6 +12,7 @@ from typing import Any
 
 from journal.errors import LexiconError
 from journal.lexicon.kinds import load_kinds
+from journal.lexicon.terms import PIECES, load_terms
 from journal.resources import LEXICON
 
 _CLASS_OF_KIND = {
@@ -24,6 +26,13 @@ _CLASS_OF_KIND = {
 
 GAP = "…"
 """In a pattern: up to three words of any kind within the sentence."""
+
+PARTS_OF_SPEECH = frozenset(
+    ("ADJ", "ADP", "ADV", "AUX", "DET", "NOUN", "PART", "PRON", "PROPN", "VERB")
+)
+_OWN_CLASSES = frozenset(("MATH", "EDGE"))
+# The parser cuts these from the word before them.
+_CUT_OFF = ("n't", "'s", "'re", "'ve", "'ll", "'m", "'d")
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,14 +60,15 @@ class SensePattern:
 class SenseEntry:
     """What decides the sense of one word.
 
-    ``idioms`` are asked first ("even though"), then ``mathematical`` patterns whose neighbours
-    are mathematics themselves, then ``everyday``, then the other ``mathematical`` ones,
-    then the parts of speech, then its company (``near``: words of its sentence; mathematics of
-    any kind where ``company`` is set);
+    ``idioms`` are asked first ("even though"), then ``decisive`` patterns ("fold the net"), then
+    ``mathematical`` patterns whose neighbours are mathematics themselves, then ``everyday``, then
+    the other ``mathematical`` ones, then the parts of speech, then its company (``near``: words
+    of its sentence; mathematics of any kind where ``company`` is set);
     what is left is ``otherwise``, and where the word is a target ``as_target``.
     """
 
     idioms: tuple[SensePattern, ...]
+    decisive: tuple[SensePattern, ...]
     everyday: tuple[SensePattern, ...]
     mathematical: tuple[SensePattern, ...]
     everyday_as: frozenset[str]
@@ -71,11 +81,15 @@ class SenseEntry:
 
 @dataclass(frozen=True, slots=True)
 class SenseTable:
-    """Entries by word, the named classes of words, and plain words treated alike."""
+    """Entries by word, the named classes of words, and plain words treated alike.
+
+    ``elsewhere`` are words of life outside the lesson, company for everyday senses.
+    """
 
     entries: Mapping[str, SenseEntry]
     classes: Mapping[str, frozenset[str]]
     plain: frozenset[str]
+    elsewhere: frozenset[str]
 
 
 @lru_cache(maxsize=1)
@@ -97,22 +111,69 @@ def load_senses() -> SenseTable:
     classes.update(
         (_CLASS_OF_KIND[kind], words) for kind, words in kinds.items() if kind in _CLASS_OF_KIND
     )
-    entries = {word: _read_entry(word, entry) for word, entry in data["word"].items()}
-    return SenseTable(entries, classes, frozenset(data["plain"]["words"]))
+    entries = {
+        word: _read_entry(word, entry, frozenset(classes) | PARTS_OF_SPEECH | _OWN_CLASSES)
+        for word, entry in data["word"].items()
+    }
+    return SenseTable(
+        entries, classes, frozenset(data["plain"]["words"]), frozenset(data["elsewhere"]["words"])
+    )
 
 
-def _read_entry(word: str, entry: Mapping[str, Any]) -> SenseEntry:
+def _read_entry(word: str, entry: Mapping[str, Any], classes: frozenset[str]) -> SenseEntry:
     everyday = entry.get("everyday", ())
+    mathematical = entry.get("mathematical", ())
+    for text in (*everyday, *mathematical):
+        _check_pattern(word, text, classes)
     return SenseEntry(
         _read_all(word, [text[1:] for text in everyday if text[0] == "!"]),
+        _read_all(word, [text[1:] for text in mathematical if text[0] == "!"]),
         _read_all(word, [text for text in everyday if text[0] != "!"]),
-        _read_all(word, entry.get("mathematical", ())),
+        _read_all(word, [text for text in mathematical if text[0] != "!"]),
         frozenset(entry.get("everyday_as", ())),
         frozenset(entry.get("mathematical_as", ())),
         frozenset(entry.get("near", ())),
         bool(entry.get("company", False)),
         entry.get("otherwise", "everyday"),
         entry.get("as_target", "mathematical"),
+    )
+
+
+def _check_pattern(word: str, text: str, classes: frozenset[str]) -> None:
+    # What could never stand in a text is a slip of the pen: a pattern nobody would miss.
+    items = text.removeprefix("!").split()
+    where = f"senses.toml, word {word!r}: pattern {text!r}"
+    if GAP in (items[0], items[-1]):
+        raise LexiconError(f"{where} begins or ends with {GAP}; say what must stand there")
+    for item in items:
+        if item.startswith("~"):
+            stray = [form for form in item[1:].split("|") if not _is_form(form, word)]
+            if stray and item != "~":
+                raise LexiconError(f"{where} names {stray[0]!r}, which is no form of the word")
+            continue
+        alternatives = item.split("|")
+        again, times = Counter(alternatives).most_common(1)[0]
+        if times > 1:
+            raise LexiconError(f"{where} names {again!r} twice; drop one")
+        for part in chain.from_iterable(choice.split("_") for choice in alternatives):
+            if part != GAP and not _can_stand(part, classes):
+                raise LexiconError(f"{where} can never meet {part!r}; write it as texts are cut")
+
+
+def _can_stand(part: str, classes: frozenset[str]) -> bool:
+    if part.isupper() and part.isalpha():
+        return part in classes
+    if part != "n't" and part.endswith(_CUT_OFF):
+        return False
+    return part == part.lower() and bool(PIECES.fullmatch(part))
+
+
+def _is_form(form: str, word: str) -> bool:
+    if form == word:
+        return True
+    return any(
+        form == " ".join(pattern.words) and pattern.term.name.lower() == word
+        for pattern in load_terms().heads.get(form.partition(" ")[0], ())
     )
 
 

@@ -59,6 +59,9 @@ def _by_entry(entry: SenseEntry, pieces: Pieces, place: Place, *, is_target: boo
     idiom = _first(entry.idioms, pieces, place)
     if idiom is not None:
         return SenseDecision("everyday", f'everyday use: "{pieces.said(*idiom)}"')
+    decisive = _first(entry.decisive, pieces, place)
+    if decisive is not None:
+        return SenseDecision("mathematical", f'read with "{pieces.said(*decisive)}"')
     licensed: Span | None = None
     for pattern in entry.mathematical:
         reach = match_pattern(pattern, pieces, place, classes)
@@ -70,6 +73,9 @@ def _by_entry(entry: SenseEntry, pieces: Pieces, place: Place, *, is_target: boo
     usual = _first(entry.everyday, pieces, place)
     if usual is not None:
         return SenseDecision("everyday", f'everyday use: "{pieces.said(*usual)}"')
+    elsewhere = _elsewhere(pieces, first, after, entry.near)
+    if elsewhere is not None:
+        return elsewhere
     if licensed is not None and (is_target or _has_mathematics(pieces, place)):
         return SenseDecision("mathematical", f'read with "{pieces.said(*licensed)}"')
     pos = pieces.tokens[after - 1].pos
@@ -147,7 +153,26 @@ def _has_mathematics(pieces: Pieces, place: Place) -> bool:
     return False
 
 
+def _elsewhere(
+    pieces: Pieces, first: int, after: int, near: frozenset[str] = frozenset()
+) -> SenseDecision | None:
+    # Everyday company decides only where it stands nearer than any mathematics.
+    words, start, end = load_senses().elsewhere, *pieces.window(first, after, REACH)
+    for distance in range(1, REACH + 1):
+        around = [at for at in (after - 1 + distance, first - distance) if start <= at < end]
+        for at in around:
+            if pieces.strong[at] or pieces.soft[at] or pieces.words[at] in near:
+                return None
+        for at in around:
+            if pieces.words[at] in words:
+                return SenseDecision("everyday", f'everyday use beside "{pieces.said(at, at + 1)}"')
+    return None
+
+
 def _plain_sense(pieces: Pieces, first: int, after: int, is_target: bool) -> SenseDecision:
+    elsewhere = _elsewhere(pieces, first, after)
+    if elsewhere is not None:
+        return elsewhere
     company = _company(pieces, first, after)
     if company is not None:
         said = pieces.said(company, company + 1)
