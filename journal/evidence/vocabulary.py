@@ -168,8 +168,8 @@ def _read_symbol(pieces: Pieces, at: int, index: TermIndex) -> Match | None:
         if words[at + 1 : at + 2] != ["/"] or at + 2 >= len(words):
             return None
         word, size = "".join(words[at : at + 3]), 3
-        if at and words[at - 1] == "/":
-            return None
+        if "/" in (words[at - 1] if at else "", *words[at + 3 : at + 4]):
+            return None  # a date
     symbol = index.symbols.get(word)
     if symbol is None or not _in_place(pieces, at, at + size, symbol):
         return None

@@ -6,9 +6,15 @@ from journal.evidence.setting import Setting
 from journal.evidence.vocabulary import find_vocabulary
 from journal.lexicon.terms import load_terms
 
-LINES = (Path(__file__).parent / "data" / "child_senses.tsv").read_text("utf-8").splitlines()
-# Invented sentences in children's voice.
-SENTENCES = [line.split("\t") for line in LINES[2:]]
+DATA = Path(__file__).parent / "data"
+# Invented sentences in children's voice: the first set was made before the rules, the second
+# before they were read again. Figures raw, before any change, stand at the head of the second.
+SETS = ["child_senses.tsv", "child_senses_second.tsv"]
+
+
+def _sentences(name):
+    lines = (DATA / name).read_text("utf-8").splitlines()
+    return [line.split("\t") for line in lines if "\t" in line][1:]
 
 
 def _counted(parse, first, after, setting):
@@ -16,8 +22,9 @@ def _counted(parse, first, after, setting):
     return any(use.counted and use.start <= first and use.end >= after for use in uses)
 
 
-def _share_counted(parse_of, sense, *, as_target):
-    rows = [(term, text) for term, wanted, text in SENTENCES if wanted == sense]
+def _share_counted(parse_of, name, sense, *, as_target):
+    rows = [(term, text) for term, wanted, text in _sentences(name) if wanted == sense]
+    assert len(rows) >= 60
     counted = 0
     for term, text in rows:
         first, after = text.index("["), text.index("]") - 1
@@ -27,18 +34,16 @@ def _share_counted(parse_of, sense, *, as_target):
     return counted / len(rows)
 
 
-def test_mathematical_uses_are_kept(parse_of):
-    assert sum(sense == "mathematical" for _, sense, _ in SENTENCES) >= 220
-    assert _share_counted(parse_of, "mathematical", as_target=False) >= 0.95
+@pytest.mark.parametrize("name", SETS)
+@pytest.mark.parametrize("as_target", [False, True])
+def test_mathematical_uses_are_kept(parse_of, name, as_target):
+    assert _share_counted(parse_of, name, "mathematical", as_target=as_target) >= 0.95
 
 
-def test_mathematical_uses_of_targets_are_kept(parse_of):
-    assert _share_counted(parse_of, "mathematical", as_target=True) >= 0.95
-
-
-def test_everyday_uses_are_not_counted(parse_of):
-    assert sum(sense == "everyday" for _, sense, _ in SENTENCES) >= 80
-    assert _share_counted(parse_of, "everyday", as_target=False) <= 0.05
+@pytest.mark.parametrize("name", SETS)
+@pytest.mark.parametrize("as_target", [False, True])
+def test_everyday_uses_are_not_counted(parse_of, name, as_target):
+    assert _share_counted(parse_of, name, "everyday", as_target=as_target) <= 0.05
 
 
 @pytest.mark.parametrize("text", ["even though it was hard", "it was even better", "not even 4"])

@@ -91,12 +91,12 @@ def _by_entry(entry: SenseEntry, pieces: Pieces, place: Place, *, is_target: boo
         return SenseDecision(
             "mathematical", f'beside mathematics: "{pieces.said(company, company + 1)}"'
         )
+    if entry.otherwise == "mathematical":
+        return SenseDecision("mathematical", "nothing beside it makes it an everyday word")
     if is_target:
         if entry.as_target == "mathematical":
             return SenseDecision("unsure", "a target term, and nothing speaks against it: counted")
         return SenseDecision("everyday", "nothing beside it makes it mathematics")
-    if entry.otherwise == "mathematical":
-        return SenseDecision("mathematical", "nothing beside it makes it an everyday word")
     if entry.otherwise == "unsure":
         return SenseDecision("unsure", "nothing beside it settles the sense")
     return SenseDecision("everyday", "nothing beside it makes it mathematics")
@@ -173,7 +173,7 @@ def _plain_sense(pieces: Pieces, first: int, after: int, is_target: bool) -> Sen
     elsewhere = _elsewhere(pieces, first, after)
     if elsewhere is not None:
         return elsewhere
-    company = _company(pieces, first, after)
+    company = _company(pieces, first, after, soft=True)
     if company is not None:
         said = pieces.said(company, company + 1)
         return SenseDecision("mathematical", f'beside mathematics: "{said}"')
@@ -182,12 +182,11 @@ def _plain_sense(pieces: Pieces, first: int, after: int, is_target: bool) -> Sen
     return SenseDecision("everyday", "nothing beside it makes it mathematics")
 
 
-def _company(pieces: Pieces, first: int, after: int) -> int | None:
+def _company(pieces: Pieces, first: int, after: int, *, soft: bool = False) -> int | None:
     start, end = pieces.window(first, after, REACH)
-    strong = pieces.strong
     for distance in range(1, REACH + 1):
         for at in (after - 1 + distance, first - distance):
-            if start <= at < end and strong[at]:
+            if start <= at < end and (pieces.strong[at] or (soft and pieces.soft[at])):
                 return at
     return None
 
