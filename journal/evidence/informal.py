@@ -68,8 +68,10 @@ def _is_shown(pieces: Pieces, first: int, after: int, form: InformalForm, domain
         return before in _DOERS and behind in _THINGS_TIMESED
     start, end = pieces.window(first, after, _REACH)
     around = [at for at in range(start, end) if not first <= at < after]
-    if form.context in ("numbers", "number near"):
-        return any(_is_number(pieces, at) for at in around)
+    if form.context in ("numbers", "number near", "operations") and any(
+        _is_number(pieces, at) for at in around
+    ):
+        return True
     company = _company()[form.context]
     return any(words[at] in company for at in around)
 
@@ -92,7 +94,9 @@ def _company() -> Mapping[str, frozenset[str]]:
         "columns": frozenset(
             ("tens", "ones", "hundreds", "ten", "hundred", "column", "thousands", "digit")
         ),
-        "operations": kinds["operation"] | kinds["number"] | {"number", "numbers", "share"},
+        "numbers": frozenset(),
+        "number near": frozenset(),
+        "operations": kinds["operation"] | {"number", "numbers", "share"},
         "signs": frozenset(("bigger", "greater", "number", "sign", "eats", "smaller", "<", ">")),
         "measures": kinds["unit"] | {"measure", "measured", "scales", "ruler", "weigh", "clock"},
         "units": kinds["unit"],

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
@@ -38,6 +39,9 @@ class InformalForm:
     context: str
 
 
+# As the parser cuts them: "ca n't", "there 's".
+_CUT_OFF = re.compile(r"(n't|(?<=ca)nt|'s)\b")
+
 InformalForms = Mapping[str, tuple[InformalForm, ...]]
 """Forms by their first word, the longest first."""
 
@@ -57,7 +61,7 @@ def load_informal() -> InformalForms:
         if row["safe"] not in ("yes", "no"):
             raise LexiconError(f"informal.csv, {row['informal']!r}: safe must be yes or no")
         for surface in row["informal"].split("|"):
-            words = split_words(surface)
+            words = split_words(_CUT_OFF.sub(r" \1", surface))
             form = InformalForm(
                 words, row["formal"], row["domain"], row["safe"] == "yes", row["context"]
             )
