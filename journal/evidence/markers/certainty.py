@@ -3,22 +3,38 @@
 from __future__ import annotations
 
 from journal.evidence.markers.joining import in_context, is_feeling, subject
-from journal.evidence.markers.view import Judgement, Occurrence, View
-from journal.evidence.markers.words import PEOPLE, WORDS
+from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
+from journal.evidence.markers.words import PEOPLE, STOPS, WORDS
 
 _THING = WORDS["certainty.thing"]
 _BE = WORDS["certainty.be"]
 _DOERS = WORDS["certainty.doers"]
+_RIGHT_OR_WRONG = frozenset(("right", "wrong", "correct", "true", "mistaken"))
+_STEPS = WORDS["certainty.steps"]
+_CLOSE = 6
 
 
 def _about(view: View, at: Occurrence) -> tuple[str, tuple[int, int], tuple[int, int], str]:
     left, right = view.opening(at.first), view.following(at.after)
     span = view.quote(max(left[0], at.first - 2), min(right[1], at.after + 5))
-    who = subject(view, left)
-    if not who and left[0]:
+    who = _grammatical_subject(view, at) or subject(view, left)
+    if not who and left[0] and view.word(at.first - 1) not in STOPS:
         # "we each got a card and had to stand": the subject is said once.
         who = subject(view, view.before(left[0]))
     return who, left, right, span
+
+
+def _grammatical_subject(view: View, at: Occurrence) -> str:
+    """Return the subject of the verb, as the parse has it, where it stands close before.
+
+    "if I move the cubes the volume has to stay": the clause opens with 'I', but the volume has to.
+    """
+    token = view.parse.tokens[at.first]
+    for verb in (token.index, token.head):
+        at_subject = view.parse.child(verb, "nsubj", "nsubjpass", "expl")
+        if at_subject is not None and at.first - _CLOSE <= at_subject < at.first:
+            return view.words[at_subject]
+    return ""
 
 
 def _sure(span: str) -> Judgement:
@@ -56,7 +72,9 @@ def read_have_to(view: View, at: Occurrence) -> Judgement:
     who, left, right, span = _about(view, at)
     if who in _DOERS or who in PEOPLE or is_feeling(view, right):
         return _other(span)
-    if view.word(at.first - 1) in PEOPLE or (who == "you" and view.word(at.first) == "had"):
+    if view.word(at.first - 1) in PEOPLE or (
+        who == "you" and view.word(at.first) == "had" and _is_recount(view, left, right)
+    ):
         return _other(span)
     if view.maths((at.after, right[1])) or view.maths((left[0], at.first)):
         return _sure(span)
@@ -67,6 +85,15 @@ def read_have_to(view: View, at: Occurrence) -> Judgement:
         if who in _THING and view.maths((max(0, at.first - 25), at.first)):
             return _sure(span)
     return _other(span)
+
+
+def _is_recount(view: View, left: Stretch, right: Stretch) -> bool:
+    """Say whether "you had to" tells one of the steps of the lesson."""
+    around = (max(0, left[0] - 1), right[1] + 1)
+    return view.has(around, _STEPS) or any(
+        view.tags[i] == "VBD" and view.words[i] != "had"
+        for i in range(max(0, left[0] - 8), left[0])
+    )
 
 
 def read_cannot(view: View, at: Occurrence) -> Judgement:
@@ -87,12 +114,10 @@ def read_might(view: View, at: Occurrence) -> Judgement:
     """Ask whether a mathematical claim is held to be possible."""
     who, left, right, span = _about(view, at)
     if who in _DOERS or who in PEOPLE:
-        if (
-            view.word(at.after) in ("be", "have")
-            and view.maths(right)
-            and not is_feeling(view, right)
-        ):
-            return _not_mathematical(span)
+        # "I might be wrong but 5/8 is bigger" hedges the claim that follows.
+        claim = view.following(right[1] + (view.word(right[1]) == "but"))
+        if view.has((at.after, min(at.after + 2, right[1])), _RIGHT_OR_WRONG) and view.maths(claim):
+            return _sure(span)
         return _not_mathematical(span)
     if is_feeling(view, right):
         return _not_mathematical(span)

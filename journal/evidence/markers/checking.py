@@ -7,6 +7,7 @@ from journal.evidence.markers.view import Judgement, Occurrence, View
 from journal.evidence.markers.words import PEOPLE, STOPS, WORDS
 
 _TOLD = WORDS["checking.told"]
+_CHECKED = WORDS["checking.checked"]
 _AUDIENCE = WORDS["checking.audience"]
 
 
@@ -65,9 +66,24 @@ def read_checked(view: View, at: Occurrence) -> Judgement:
         and not view.maths(right)
     ):
         return Judgement("no_mathematics", f"{span} tells of no check of the mathematics")
+    if _checks_something_else(view, at):
+        return Judgement("no_mathematics", f"{span} tells of no check of the mathematics")
     if view.maths(right) or tells_check(view, (at.first, right[1])):
         return Judgement("reasoning", f"{span} tells how it was checked")
     return Judgement("no_mathematics", f"{span} does not say how")
+
+
+def _checks_something_else(view: View, at: Occurrence) -> bool:
+    """Say whether a thing is checked that is no answer: "I checked my spelling"."""
+    thing = view.parse.child(at.after - 1, "dobj")
+    if thing is None or thing > at.after + 3 or tells_check(view, (at.first, thing + 6)):
+        return False
+    return (
+        view.kinds[thing] is None
+        and view.words[thing] not in _CHECKED
+        and view.tags[thing] in ("NN", "NNS")
+        and not view.maths((at.after, thing + 1))
+    )
 
 
 def read_prove(view: View, at: Occurrence) -> Judgement:

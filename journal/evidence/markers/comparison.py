@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from journal.evidence.markers.joining import first_verb, in_context, is_feeling, subject
-from journal.evidence.markers.view import Judgement, Occurrence, View
+from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import BE, LIKING, PEOPLE, STOPS, SUBJECTS, WORDS
 
 _COMPARATIVES = WORDS["comparison.comparatives"]
@@ -14,6 +14,8 @@ _SAME_WHAT = WORDS["comparison.same_what"]
 _THINGS = WORDS["comparison.things"]
 _POINTING = frozenset(("it", "its", "it's", "that", "this", "they", "theyre", "these"))
 _MEASURES = WORDS["comparison.measures"]
+_SIZES = WORDS["comparison.sizes"]
+_MULTIPLES = frozenset(("twice as", "half as", "times as"))
 
 
 def is_than(view: View, i: int) -> bool:
@@ -69,24 +71,9 @@ def find_as_as(view: View, i: int) -> tuple[int, str] | None:
         return None
     for at in range(i + 2, min(i + 6, len(view.words))):
         if view.words[at] == "as":
-            if at == i + 2 and (
-                view.tags[i + 1][:1] in ("J", "R")
-                or view.word(i + 1)
-                in (
-                    "big",
-                    "small",
-                    "long",
-                    "much",
-                    "many",
-                    "tall",
-                    "wide",
-                    "heavy",
-                    "large",
-                    "good",
-                )
-            ):
+            if at == i + 2 and (view.tags[i + 1][:1] in ("J", "R") or view.word(i + 1) in _SIZES):
                 return at + 1, f"as {view.words[i + 1]} as"
-            if view.words[i + 1] in ("many", "much", "big", "small", "few"):
+            if view.words[i + 1] in _SIZES:
                 return at + 1, f"as {view.words[i + 1]} as"
             return None
         if view.words[at] in STOPS or view.words[at] in SUBJECTS:
@@ -115,7 +102,7 @@ def read_than(view: View, at: Occurrence) -> Judgement:
         view.word(at.after + 1) in PEOPLE and view.word(at.after) in ("my", "the", "your")
     ):
         return no
-    if view.tag(at.after) == "CD" and view.has((at.after + 1, at.after + 3), PEOPLE):
+    if view.tag(at.after) == "CD" and view.has((at.after + 1, min(at.after + 3, right[1])), PEOPLE):
         return no
     if view.has(left, LIKING):
         return no
@@ -140,7 +127,7 @@ def read_comparing(view: View, at: Occurrence) -> Judgement:
     right = view.following(at.after)
     nearby = (at.after, min(at.after + 6, right[1]))
     span = view.quote(at.first, nearby[1])
-    if at.form.form in ("twice as", "half as", "times as") and (
+    if at.form.form in _MULTIPLES and (
         view.word(at.after) in ("well", "usual", "before") or view.tag(at.after)[:1] not in "JRV"
     ):
         return Judgement("look_alike", f"{span} compares nothing")
@@ -154,9 +141,16 @@ def read_comparing(view: View, at: Occurrence) -> Judgement:
         return no
     if view.maths(nearby) or view.maths((left[0], at.first)) or view.has(nearby, _THINGS):
         return Judgement("reasoning", f"{span} compares mathematical things")
+    if at.form.form in _MULTIPLES and _is_measured(view, at, right):
+        return Judgement("reasoning", f"{span} compares two amounts")
     if view.word(left[0]) in _POINTING and in_context(view, at.first):
         return Judgement("reasoning", f"{span} compares mathematical things")
     return no
+
+
+def _is_measured(view: View, at: Occurrence, right: Stretch) -> bool:
+    """Say whether a multiple is of a size, and of things rather than people."""
+    return view.word(at.after) in _SIZES and not view.has((at.after, right[1]), PEOPLE)
 
 
 def read_equal_to(view: View, at: Occurrence) -> Judgement:
@@ -210,11 +204,30 @@ def read_just_like(view: View, at: Occurrence) -> Judgement:
     return Judgement("look_alike", f"'{at.label}' compares nothing mathematical")
 
 
+def _is_case(view: View, case: Stretch) -> bool:
+    """Say whether a whole mathematical statement follows: "like 7 is 3 and a half"."""
+    first, after = case
+    opens = view.word(first)
+    if not (view.maths((first, first + 1)) or opens in ("if", "when")):
+        return False
+    verb = first_verb(view, case)
+    return (
+        verb is not None
+        and verb > first
+        and view.tags[verb] in ("VBZ", "VBP", "VBD", "MD", "SYM", "JJ", "NN", "CD")
+        and view.maths((verb, after))
+        and not is_feeling(view, case)
+    )
+
+
 def read_like(view: View, at: Occurrence) -> Judgement:
     """Tell a likening of mathematics from liking, filling and naming."""
     i = at.first
     if view.tag(i)[:1] == "V" and view.word(i - 1) not in ("is", "'s", "are", "s", "its"):
         return Judgement("look_alike", "'like' tells a liking")
+    case = view.following(at.after)
+    if _is_case(view, case):
+        return Judgement("reasoning", f"'like' gives an example: {view.quote(*case)}", "evidence")
     be = view.word(i - 1) in ("is", "are", "'s", "s", "its", "it's", "works", "work", "looks")
     near = (at.after, min(at.after + 5, len(view.words)))
     left = view.opening(i)

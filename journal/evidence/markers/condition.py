@@ -16,13 +16,14 @@ from journal.evidence.markers.words import AUXILIARIES, PEOPLE, STOPS, SUBJECTS,
 _WHETHER = WORDS["condition.whether"]
 _PREPOSITIONS = frozenset(("of", "from", "to", "in", "than", "how", "year"))
 _THING = 2
+_FINDING = WORDS["condition.finding"]
 _PAST = WORDS["condition.past"]
 
 
 def read_if(view: View, at: Occurrence) -> Judgement:
     """Tell a condition about mathematics from whether."""
     before = view.word(at.first - 1)
-    if before in _WHETHER or (
+    if (before in _WHETHER and (before != "out" or view.has(_near(at), _FINDING))) or (
         before in ("it", "me", "him", "her", "us", "them")
         and view.word(at.first - 2) in _WHETHER | {"asked", "ask", "told"}
     ):
@@ -30,6 +31,10 @@ def read_if(view: View, at: Occurrence) -> Judgement:
     if view.word(at.after) in ("not", "any", "possible", "so", "ever"):
         return Judgement("look_alike", f"'if {view.word(at.after)}' is a set phrase")
     return judge_condition(view, at)
+
+
+def _near(at: Occurrence) -> Stretch:
+    return max(0, at.first - 3), at.first
 
 
 def judge_condition(view: View, at: Occurrence) -> Judgement:
@@ -42,7 +47,10 @@ def judge_condition(view: View, at: Occurrence) -> Judgement:
     outcome = _outcome(view, at, case)
     if view.maths(case) and not _is_personal(view, case):
         return Judgement("reasoning", f"{name} sets the condition: {said}")
-    if names_property(view, case) and in_context(view, at.first):
+    if in_context(view, at.first) and (
+        names_property(view, case)
+        or (names_property(view, outcome) and not _is_personal(view, case))
+    ):
         return Judgement("reasoning", f"{name} sets the condition: {said}")
     if (
         view.maths(outcome)
@@ -188,10 +196,10 @@ def _opener(view: View, i: int) -> tuple[str, int] | None:
         word = view.words[at]
         if word in STOPS or word in ("then", "so", "because", "but"):
             return None
-        if word in ("if", "when", "whenever"):
+        if word in ("if", "when", "whenever", "unless"):
             if view.word(at - 1) in _WHETHER:
                 return None
-            return ("if" if word == "if" else "when"), at
+            return ("when" if word.startswith("when") else "if"), at
     return None
 
 

@@ -27,6 +27,8 @@ def judge_contrast(view: View, at: Occurrence, left: Stretch, right: Stretch) ->
     left_counts = view.maths(left) and not is_feeling(view, left) and not is_topic(view, left)
     if first_verb(view, right) is None and is_feeling(view, left):
         return no
+    if is_action(view, right) and not left_counts:
+        return no
     if right_counts and not is_said(view, right):
         return Judgement("reasoning", f"{name} sets {said} against {view.quote(*left)}")
     if (

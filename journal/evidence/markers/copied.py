@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from journal.evidence.markers.view import Judgement, Occurrence, View
+from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
+from journal.evidence.markers.words import JOINS_ALWAYS
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
 from journal.records import Span
@@ -27,10 +28,26 @@ def read_copied(
     start, end = view.parse.span(at.first, at.after)
     for a, b in copied:
         if a <= start and end <= b:
-            rest = view.following(view.parse.tokens_in(a, b)[1])
-            own = rest[1] - rest[0] > 1 and view.maths(rest)
+            after = view.parse.tokens_in(a, b)[1]
+            rest = view.following(after)
+            own = (
+                rest[1] - rest[0] > 1
+                and view.maths(rest)
+                and view.following(at.after)[1] >= after
+                and not _begins_again(view, rest, at)
+            )
             if own and judgement.reading == "reasoning":
                 return judgement
             quote = view.parse.text[a:b].strip()
             return Judgement("echo", f"'{at.label}' stands in words that were given: '{quote}'")
     return judgement
+
+
+def _begins_again(view: View, rest: Stretch, at: Occurrence) -> bool:
+    """Say whether the child starts afresh with the same words or another joining word."""
+    first = rest[0] + (view.word(rest[0]) == "and")
+    size = at.after - at.first
+    return (
+        view.words[first : first + size] == view.words[at.first : at.after]
+        or view.word(first) in JOINS_ALWAYS
+    )

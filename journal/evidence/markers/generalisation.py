@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from journal.evidence.markers.joining import is_feeling, is_said, subject
-from journal.evidence.markers.view import Judgement, Occurrence, View
+from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import CLOSED_NOUNS, PEOPLE, STOPS, VERBS_ANYWHERE, WORDS
 
 _ENDS_CLASS = frozenset(("VBZ", "VBP", "MD", "IN", "CC", ",", "PRP", "WDT", "TO", "RB"))
+_POINTING = frozenset(("them", "these", "those", "all", "every", "both"))
 _RIGHT_OR_WRONG = frozenset(("right", "wrong", "stuck", "maths", "math"))
 _NOT_ANY = WORDS["generalisation.not_any"]
+_ONES = frozenset(("one", "ones"))
 _COUNTS = WORDS["generalisation.counts"]
 _PARTS = WORDS["generalisation.parts"]
 _WORKS = WORDS["generalisation.works"]
+_CLASSES = WORDS["generalisation.classes"]
 _TIME_OF = WORDS["generalisation.time_of"]
 
 
@@ -55,13 +58,18 @@ def read_always(view: View, at: Occurrence) -> Judgement:
         or (view.word(at.after) in ("get", "got", "getting") and view.has(right, _RIGHT_OR_WRONG))
     ):
         return no
-    if view.maths(clause) or view.has((at.after, right[1]), _WORKS):
+    if view.maths(clause) or view.has((at.after, right[1]), _WORKS) or _works(view, who, left):
         return Judgement("reasoning", f"{name} claims it for every case: {span}")
-    if who in ("it", "they", "this", "that", "you", "its") and (
+    if (who in ("it", "they", "this", "that", "you", "its") or view.has(left, _ONES)) and (
         _maths_earlier(view, at.first) or "JJR" in view.tags[at.after : right[1]]
     ):
         return Judgement("reasoning", f"{name} claims it for every case: {span}")
     return no
+
+
+def _works(view: View, who: str, left: Stretch) -> bool:
+    """Say whether a method is said to work: "it works every time"."""
+    return who in ("it", "this", "that", "its") and view.has(left, _WORKS)
 
 
 def _maths_earlier(view: View, i: int) -> bool:
@@ -75,6 +83,9 @@ def _noun_after(view: View, i: int) -> tuple[int, int]:
         word, tag = view.words[end], view.tags[end]
         if word in STOPS or (tag in _ENDS_CLASS and view.kinds[end] is None):
             break
+        # "in every rectangle the diagonals ...": the next noun has its own word before it.
+        if tag in ("DT", "PRP$", "EX") and end > i and view.tags[end - 1] in ("NN", "NNS", "NNP"):
+            break
         end += 1
     return i, end
 
@@ -83,7 +94,7 @@ def _judge_class(
     view: View, at: Occurrence, what: tuple[int, int], *, open_class: bool
 ) -> Judgement:
     span = view.quote(at.first, max(what[1], at.after))
-    if open_class and (view.maths(what)):
+    if open_class and (view.maths(what) or view.has(what, _CLASSES)):
         return Judgement("reasoning", f"{span} speaks of every such case")
     return Judgement("look_alike", f"{span} is no claim over every case")
 
@@ -265,10 +276,15 @@ def read_works_for(view: View, at: Occurrence) -> Judgement:
     right = view.following(at.after)
     left = view.opening(at.first)
     span = view.quote(at.first, min(right[1], at.after + 6))
+    named = (at.after, min(right[1], at.after + 7))
     if (
         subject(view, left) in PEOPLE
         or view.word(at.after) in PEOPLE
-        or not view.maths((at.after, min(right[1], at.after + 7)))
+        or not (view.maths(named) or view.has(named, _CLASSES) or _all_of_them(view, at))
     ):
         return Judgement("look_alike", f"{span} is no claim over numbers or shapes")
     return Judgement("reasoning", f"{span} says what it holds for")
+
+
+def _all_of_them(view: View, at: Occurrence) -> bool:
+    return view.has((at.after, at.after + 3), _POINTING) and _maths_earlier(view, at.first)

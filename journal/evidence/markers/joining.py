@@ -20,6 +20,9 @@ _NOT = frozenset(("n't", "nt", "not", "never"))
 _CHECKING = frozenset(("checked", "check", "tested", "test", "proved", "prove"))
 _AM = frozenset(("am", "'m", "m", "im", "i'm", "was"))
 _I = WORDS["joining.i"]
+_NEGATED = WORDS["joining.negated"]
+_KNOWN = WORDS["joining.known"]
+_LABELLED = WORDS["joining.labelled"]
 _PROPERTIES = WORDS["joining.properties"]
 _TAIL = WORDS["joining.tail"]
 _SKIP = WORDS["joining.skip"]
@@ -117,6 +120,8 @@ def is_self(view: View, stretch: Stretch) -> bool:
     verb = first_verb(view, stretch)
     if verb is not None and view.words[verb] in _AM and view.tag(verb + 1) == "CD":
         return after <= verb + 4
+    if is_not_knowing(view, stretch):
+        return True
     if view.maths(stretch, "quantity", "relation"):
         return False
     if verb is None:
@@ -125,6 +130,14 @@ def is_self(view: View, stretch: Stretch) -> bool:
     if word in ("know", "knew", "remembered", "guessed", "practised", "tried", "just", "listened"):
         return not view.maths((verb, after))
     return False
+
+
+def is_not_knowing(view: View, stretch: Stretch) -> bool:
+    """Say whether a clause opens with "I don't know", "I'm not sure", "I don't get it"."""
+    if subject(view, stretch) not in _I:
+        return False
+    opening = (stretch[0], min(stretch[0] + 5, stretch[1]))
+    return view.has(opening, _NEGATED) and view.has(opening, _KNOWN)
 
 
 def is_topic(view: View, stretch: Stretch) -> bool:
@@ -136,7 +149,10 @@ def is_topic(view: View, stretch: Stretch) -> bool:
         verb is not None
         and (view.words[verb] in TOPIC_VERBS or view.words[verb] == "had")
         and not (view.words[verb] == "had" and view.word(verb + 1) == "to")
-        and not view.maths(stretch, "quantity", "relation", "operation")
+        and (
+            view.has(stretch, _LABELLED)
+            or not view.maths(stretch, "quantity", "relation", "operation")
+        )
         and view.word(verb + 1) not in _NOT
     )
 

@@ -10,6 +10,8 @@ from journal.evidence.markers.words import STOPS, WORDS
 _QUOTES = frozenset(['"', "'", "“", "”", "‘", "’", "`", "``", "''"])
 _BETWEEN = frozenset([",", "and", "or", "the", "word", "words", "/", "-", "&", "+"]) | _QUOTES
 _AFTER_A_WORD = WORDS["mention.after_a_word"]
+_JOINING = frozenset(("because", "since", "so", "therefore", "but", "if"))
+_NAMED_AFTER = WORDS["mention.named_after"]
 _STRING = 3
 _CLAUSE = 2
 
@@ -77,7 +79,9 @@ def _is_named(
         return True
     if before in ("word", "words", "connective", "conjunction", "keyword"):
         return True
-    ends = not after or after in STOPS or after in ("in", "at", "to")
+    if at.form.form in _JOINING and before in _NAMED_AFTER and view.word(at.first) != "cause":
+        return True
+    ends = not after or after in STOPS or after in ("in", "at", "to", "instead", "because")
     if before in ("write", "say", "use", "used", "using", "wrote", "put", "said", "writing") and (
         at.form.function in ("reason", "result", "condition", "contrast")
         or at.form.read in ("prove", "always")

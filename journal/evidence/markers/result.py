@@ -15,13 +15,14 @@ from journal.evidence.markers.joining import (
     subject,
 )
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
-from journal.evidence.markers.words import AUXILIARIES, BE, STOPS, SUBJECTS, WORDS
+from journal.evidence.markers.words import AUXILIARIES, BE, PEOPLE, STOPS, SUBJECTS, WORDS
 
 _AMOUNTS = WORDS["result.amounts"]
 _DISCOURSE = WORDS["result.discourse"]
 _BEFORE_LOOK_ALIKE = WORDS["result.before_look_alike"]
 _CLOSERS = WORDS["result.closers"]
 _FILLERS = WORDS["result.fillers"] | STOPS | {","}
+_ABLE = frozenset(("could", "can", "would"))
 _SHORT = 6
 _DONE = WORDS["result.done"]
 _RESULT_VERBS = WORDS["result.result_verbs"]
@@ -123,6 +124,8 @@ def judge_result(view: View, at: Occurrence) -> Judgement:
     no = Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
     if is_said(view, right) and not right_maths:
         return no
+    if _is_purpose(view, left, right):
+        return Judgement("look_alike", f"{name} tells a purpose: {said}")
     if is_action(view, right):
         return _judge_action(view, name, left, right, said)
     if is_feeling(view, right):
@@ -154,6 +157,15 @@ def judge_result(view: View, at: Occurrence) -> Judgement:
 def is_opening(view: View, left: Stretch) -> bool:
     """Say whether nothing but fillers stands before the word."""
     return left[0] == 0 and all(word in _FILLERS for word in view.words[: left[1]])
+
+
+def _is_purpose(view: View, left: Stretch, right: Stretch) -> bool:
+    """Say whether "so I could measure" tells what a step was for."""
+    return (
+        view.word(right[0] + 1) in _ABLE
+        and subject(view, left) in PEOPLE
+        and not is_ground(view, left)
+    )
 
 
 def _judge_action(view: View, name: str, left: Stretch, right: Stretch, said: str) -> Judgement:

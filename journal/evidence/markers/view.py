@@ -181,7 +181,9 @@ class View:
             elif word in JOINS_ALWAYS:
                 strength = _STRONG
             elif word in JOINS_WITH_CLAUSE:
-                if self._opens_clause(i + 1):
+                if self._opens_clause(i + 1) and not (
+                    word == "as" and "as" in words[max(0, i - 4) : i]
+                ):
                     strength = _STRONG
             elif word in SUBJECTS and seen and self._runs_on(i):
                 strength = _STRONG
