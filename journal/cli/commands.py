@@ -7,6 +7,7 @@ import typer
 from journal import __version__
 from journal.cli.demo import demo
 from journal.cli.endings import Commands
+from journal.cli.evaluate import evaluate
 from journal.cli.explain import explain
 from journal.cli.lexicon import lexicon
 from journal.cli.plan import plan
@@ -28,6 +29,7 @@ app.command(short_help="Explain one entry, step by step.")(explain)
 app.command(short_help="Write one HTML page to read and print.")(report)
 app.command(short_help="Score an invented class.")(demo)
 app.command(short_help="Print the schema of a score record.")(schema)
+app.command(short_help="Measure accuracy on annotated files.")(evaluate)
 app.add_typer(plan, name="plan", short_help="Check a unit plan.")
 app.add_typer(lexicon, name="lexicon", short_help="Show the words the tool knows.")
 

@@ -16,6 +16,7 @@ FILES = {
     "connectives_dev.jsonl": "markers",
     "maths_sense.jsonl": "senses of mathematical words",
     "classroom_talk_dev.jsonl": "levels against what was said in lessons",
+    "judged.jsonl": "levels against a person's levels",
 }
 
 

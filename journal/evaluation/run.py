@@ -9,6 +9,7 @@ from journal.errors import UnreadableFile
 from journal.evaluation.connectives import measure_connectives
 from journal.evaluation.data import FILES, load_jsonl, load_tsv
 from journal.evaluation.figures import Figure
+from journal.evaluation.levels import measure_levels
 from journal.evaluation.senses import measure_senses
 from journal.evaluation.spelling import measure_false_changes, measure_misspellings
 from journal.evaluation.talk import measure_talk
@@ -36,6 +37,7 @@ def measure_all(folder: Path, scorer: Scorer) -> Iterator[Figure | str]:
         ],
         "maths_sense.jsonl": lambda path: measure_senses(scorer, load_jsonl(path)),
         "classroom_talk_dev.jsonl": lambda path: measure_talk(scorer, load_jsonl(path)),
+        "judged.jsonl": lambda path: measure_levels(scorer, load_jsonl(path)),
     }
     for name, what in FILES.items():
         path = folder / name
