@@ -15,7 +15,6 @@ from journal.lexicon.patterns import PatternError, PatternIndex
 from journal.lexicon.word_keys import WordStream, key_of
 from journal.resources import LEXICON
 
-
 _GROUP = re.compile(r"\[(\w+)\]")
 
 
@@ -74,10 +73,13 @@ class Help:
 class Conjectures:
     """Words of general claims, and the words that show they speak of mathematics.
 
-    The group ``certain`` of the phrases names an open class beyond doubt.
+    The group ``certain`` of the phrases names an open class beyond doubt; ``sure`` is never passed
+    over. ``tried`` says that the child tests what a sentence asks.
     """
 
     phrases: Phrases
+    sure: PatternIndex[str]
+    tried: PatternIndex[str]
     mathematics: PatternIndex[str]
 
 
@@ -87,6 +89,7 @@ class NotAsserted:
 
     before: PatternIndex[str]
     after: PatternIndex[str]
+    changed: PatternIndex[str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,7 +170,12 @@ def load_conjectures() -> Conjectures:
     data = _read("conjectures.toml", None)
     with _naming(LEXICON / "conjectures.toml"):
         phrases = _phrases({"certain": data["certain"], "general": data["general"]}, data["unless"])
-        return Conjectures(phrases, PatternIndex([("mathematics", data["mathematics"])]))
+        return Conjectures(
+            phrases=phrases,
+            sure=PatternIndex([("certain", data["sure"])]),
+            tried=PatternIndex([("tried", data["tried"])]),
+            mathematics=PatternIndex([("mathematics", data["mathematics"])]),
+        )
 
 
 @lru_cache(maxsize=1)
@@ -176,7 +184,9 @@ def load_not_asserted() -> NotAsserted:
     data = _read("not_asserted.toml", None)
     with _naming(LEXICON / "not_asserted.toml"):
         return NotAsserted(
-            PatternIndex([("before", data["before"])]), PatternIndex([("after", data["after"])])
+            PatternIndex([("before", data["before"])]),
+            PatternIndex([("after", data["after"])]),
+            PatternIndex([("changed", data["changed"])]),
         )
 
 

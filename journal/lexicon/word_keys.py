@@ -72,6 +72,8 @@ _IRREGULAR = {
         "com": "came",
         "see": "saw seen",
         "leav": "left leaving",
+        # Help that came is not help that is asked for.
+        "helped": "helped helps",
     }.items()
     for form in (key, *forms.split())
 }
@@ -79,6 +81,8 @@ _CONTRACTED = {
     form: tuple(keys.split())
     for form, keys in {
         "dont": "do not",
+        "idk": "i do not know",
+        "dunno": "do not know",
         "doesnt": "do not",
         "didnt": "do not",
         "cant": "can not",

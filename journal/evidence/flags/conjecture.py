@@ -40,7 +40,9 @@ def find_conjectures(
         claim (R7); a sentence that asks is no claim.
     """
     found: dict[Span, Flag] = {}
-    for first, after, group in phrases.phrases.find(words):
+    claimed = phrases.phrases.find(words)
+    claimed += [(first, after, name) for name, _, first, after in phrases.sure.find(words)]
+    for first, after, group in sorted(claimed):
         span = own_span(parse, words, first, after)
         if group != "certain" and any(
             marker.start < span[1] and span[0] < marker.end and marker.reading in _NOT_A_CLAIM
@@ -49,7 +51,7 @@ def find_conjectures(
             continue
         at, past = _sentence(words, first)
         whole = own_span(parse, words, at, past)
-        if whole in found or _asks(words, at, past):
+        if whole in found or (_asks(words, at, past) and not _is_tried(words, past, phrases)):
             continue
         if not mathematics.any_in(*parse.tokens_in(*whole)) and not any(
             at <= a and b <= past for _, _, a, b in phrases.mathematics.find(words)
@@ -58,7 +60,9 @@ def find_conjectures(
         support = [
             reason
             for reason in reasons
-            if _supports(reason, whole) and not _is_condition(reason, markers)
+            if _supports(reason, whole)
+            and not _is_condition(reason, markers)
+            and not _is_claim_itself(reason, span)
         ]
         if any(not _only_example(parse.text, reason) for reason in support):
             continue
@@ -88,12 +92,23 @@ def _asks(words: WordStream, first: int, after: int) -> bool:
     return opening in _ASKING
 
 
+def _is_tried(words: WordStream, after: int, phrases: Conjectures) -> bool:
+    """Say whether the child goes on to try what a sentence asks."""
+    return any(first >= after for _, _, first, _ in phrases.tried.find(words))
+
+
 def _is_condition(reason: Reason, markers: Sequence[Marker]) -> bool:
     """Say whether a reason is the "if" of the claim: part of what is claimed, not its support."""
     return any(
         marker.function == "condition" and 0 <= reason.reason[0] - marker.end <= 1
         for marker in markers
     )
+
+
+def _is_claim_itself(reason: Reason, general: Span) -> bool:
+    """Say whether a reason told without a connective holds the very words that claim."""
+    start, end = reason.reason
+    return reason.marker is None and start <= general[0] and general[1] <= end
 
 
 def _supports(reason: Reason, sentence: Span) -> bool:

@@ -34,7 +34,11 @@ def find_help(parse: Parse, phrases: Help) -> list[Flag]:
     found += [(first, after) for _, _, first, after in phrases.requests.find(words)]
     if not found:
         return []
-    solved = [first for _, _, first, _ in phrases.solved.find(words)]
+    solved = [
+        first
+        for _, _, first, after in phrases.solved.find(words)
+        if words.keys[after : after + 1] != ["not"]
+    ]
     spans = [
         own_span(parse, words, first, after)
         for first, after in found

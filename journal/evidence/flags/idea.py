@@ -18,6 +18,8 @@ from journal.records import Claim, Flag, Span
 _ASKING = frozenset({"is", "are", "does", "do", "can", "could", "will", "would", "why"})
 _REACH = 14
 """A rejection may follow an idea within so many words."""
+_SOON = 60
+"""A change of mind follows a claim within so many characters."""
 
 
 def find_ideas(
@@ -43,6 +45,8 @@ def find_ideas(
         if claim.verdict != "false" or not claim.asserted:
             continue
         span = (claim.start, claim.end)
+        if _is_taken_back(parse, words, span, phrases):
+            continue
         overlapping = [
             at for at, (_, found) in enumerate(matches) if found[0] < span[1] and span[0] < found[1]
         ]
@@ -89,6 +93,14 @@ def _pattern_matches(
             continue
         found.append((idea, span))
     return found
+
+
+def _is_taken_back(parse: Parse, words: WordStream, span: Span, phrases: NotAsserted) -> bool:
+    """Say whether the child changes a claim soon after it."""
+    starts = [
+        own_span(parse, words, at, after)[0] for _, _, at, after in phrases.changed.find(words)
+    ]
+    return any(0 <= start - span[1] <= _SOON for start in starts)
 
 
 def _is_asserted(

@@ -9,6 +9,7 @@ from journal.lexicon.word_keys import WordStream
 from journal.records import Flag
 
 _WHY = "“{words}” strings reasoning words together with nothing for them to join."
+_BETWEEN = frozenset({"and", "or", ".", "/", "-", "+", "this", "mean"})
 _CERTAIN = 4
 """So many reasoning words in a row are never a sentence."""
 _ENOUGH = 3
@@ -41,7 +42,7 @@ def find_keyword_strings(parse: Parse, words: WordStream, keywords: Keywords) ->
             if key in listed:
                 run.append(key)
                 after = at + 1
-            elif key not in ("and", "or", ".", "/", "-", ",", "+"):
+            elif key not in _BETWEEN:
                 break
             at += 1
         joining = sum(key in keywords.connectives for key in run)
