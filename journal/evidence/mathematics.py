@@ -177,7 +177,7 @@ def _mark_quantities(
         word = token.lower
         if kinds[at] is not None or at in everyday:
             continue
-        if word in numbers or word[0].isnumeric():
+        if word in numbers or word.lstrip("-−–")[:1].isnumeric():
             if not _counts_everyday_things(tokens, at, words):
                 kinds[at] = "quantity"
         elif word == "one":

@@ -157,6 +157,6 @@ def read_look_at(view: View, at: Occurrence) -> Judgement:
     near = (at.after, min(at.after + 4, right[1]))
     span = view.quote(at.first, near[1])
     who = subject(view, left)
-    if view.maths(near) and who not in PEOPLE:
+    if view.maths(near) and not who:
         return Judgement("reasoning", f"{span} points to what shows it")
     return Judgement("look_alike", f"{span} tells of looking, it points to no evidence")

@@ -15,8 +15,11 @@ from journal.evidence.markers.words import AUXILIARIES, PEOPLE, STOPS, SUBJECTS,
 
 _WHETHER = WORDS["condition.whether"]
 _PREPOSITIONS = frozenset(("of", "from", "to", "in", "than", "how", "year"))
+_WOULD = frozenset(("would", "'d"))
 _THING = 2
 _FINDING = WORDS["condition.finding"]
+_RESULTS = WORDS["result.result_verbs"]
+_OTHERS = PEOPLE - frozenset(("i", "we", "im", "i'm", "ive"))
 _PAST = WORDS["condition.past"]
 
 
@@ -45,7 +48,11 @@ def judge_condition(view: View, at: Occurrence) -> Judgement:
     if case[0] >= case[1]:
         return Judgement("look_alike", f"nothing follows {name}")
     outcome = _outcome(view, at, case)
-    if view.maths(case) and not _is_personal(view, case):
+    if (
+        view.maths(case)
+        and not _is_personal(view, case)
+        and (subject(view, case) not in _OTHERS or view.maths(outcome))
+    ):
         return Judgement("reasoning", f"{name} sets the condition: {said}")
     if in_context(view, at.first) and (
         names_property(view, case)
@@ -61,6 +68,7 @@ def judge_condition(view: View, at: Occurrence) -> Judgement:
             or (
                 view.word(case[0]) in ("i", "we")
                 and not _is_personal(view, outcome)
+                and not _is_habit(view, outcome)
                 and view.maths(outcome, "quantity", "relation")
             )
         )
@@ -80,6 +88,14 @@ def _outcome(view: View, at: Occurrence, case: Stretch) -> Stretch:
 
 def _is_personal(view: View, stretch: Stretch) -> bool:
     return is_feeling(view, stretch) or is_said(view, stretch) or _is_stuck(view, stretch)
+
+
+def _is_habit(view: View, outcome: Stretch) -> bool:
+    """Say whether the outcome is what somebody does, not what they get."""
+    verb = first_verb(view, outcome)
+    return (
+        subject(view, outcome) in PEOPLE and verb is not None and view.words[verb] not in _RESULTS
+    )
 
 
 def _is_stuck(view: View, stretch: Stretch) -> bool:
@@ -182,10 +198,20 @@ def read_then(view: View, at: Occurrence) -> Judgement:
             return Judgement("reasoning", f"'then' says what follows: {view.quote(*right)}")
         if word == "if":
             return Judgement("no_mathematics", f"'then' says what follows: {view.quote(*right)}")
+    if view.has((right[0], min(right[0] + 4, right[1])), _WOULD) and _claims(view, right):
+        return Judgement("reasoning", f"'then' says what would follow: {view.quote(*right)}")
     told = any(view.tags[i][:1] == "V" or view.tags[i] == "MD" for i in range(*right))
     if not told and not view.maths(right) and right[1] - right[0] > _THING:
         return Judgement("look_alike", f"'then' lists a thing: {view.quote(*right)}")
     return Judgement("narrative", f"'then' takes the next step: {view.quote(*right)}")
+
+
+def _claims(view: View, stretch: Stretch) -> bool:
+    return (
+        view.maths(stretch)
+        and subject(view, stretch) not in PEOPLE
+        and not is_feeling(view, stretch)
+    )
 
 
 def _opener(view: View, i: int) -> tuple[str, int] | None:

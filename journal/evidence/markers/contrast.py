@@ -13,6 +13,7 @@ from journal.evidence.markers.joining import (
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, WORDS
 
+_HAVING = frozenset(("had", "have", "has", "got", "was"))
 _ALL = WORDS["contrast.all"]
 
 
@@ -27,7 +28,7 @@ def judge_contrast(view: View, at: Occurrence, left: Stretch, right: Stretch) ->
     left_counts = view.maths(left) and not is_feeling(view, left) and not is_topic(view, left)
     if first_verb(view, right) is None and is_feeling(view, left):
         return no
-    if is_action(view, right) and not left_counts:
+    if not left_counts and (is_action(view, right) or _tells_having(view, right)):
         return no
     if right_counts and not is_said(view, right):
         return Judgement("reasoning", f"{name} sets {said} against {view.quote(*left)}")
@@ -43,6 +44,12 @@ def judge_contrast(view: View, at: Occurrence, left: Stretch, right: Stretch) ->
     if first_verb(view, right) is None and view.word(right[0]) != "not":
         return Judgement("look_alike", f"{name} joins two words, not two statements: {said}")
     return no
+
+
+def _tells_having(view: View, stretch: Stretch) -> bool:
+    """Say whether a clause tells what somebody had: "but in the shop I had two pounds"."""
+    verb = first_verb(view, stretch)
+    return verb is not None and view.words[verb] in _HAVING and subject(view, stretch) in PEOPLE
 
 
 def read_but(view: View, at: Occurrence) -> Judgement:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from journal.evidence.echo import COPIED_WORDS, find_echoes
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
-from journal.evidence.markers.words import JOINS_ALWAYS
+from journal.evidence.markers.words import JOINS_ALWAYS, STOPS
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
+from journal.lexicon.terms import split_words
 from journal.records import Span
 
 
@@ -15,10 +17,25 @@ def find_copied(parse: Parse, setting: Setting) -> list[Span]:
     """Return the stretches put in by a tap or copied from prompt, starters or word bank."""
     spans = [(part.start, part.end) for part in setting.excluded]
     if setting.prompt or setting.sentence_starters or setting.word_bank:
-        from journal.evidence.echo import find_echoes
-
         spans += find_echoes(parse, setting)
+        spans += _short_starters(parse, setting)
     return sorted(spans)
+
+
+def _short_starters(parse: Parse, setting: Setting) -> list[Span]:
+    """Return sentence starters too short to be told from own words anywhere but at an opening."""
+    tokens = parse.tokens
+    spans = []
+    for starter in setting.sentence_starters:
+        words = [word for word in split_words(starter) if word[0].isalpha()]
+        size = len(words)
+        if not 1 < size < COPIED_WORDS:
+            continue
+        for at in range(len(tokens) - size + 1):
+            opens = at == 0 or tokens[at - 1].lower in STOPS
+            if opens and [token.lower for token in tokens[at : at + size]] == words:
+                spans.append(parse.span(at, at + size))
+    return spans
 
 
 def read_copied(

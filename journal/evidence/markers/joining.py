@@ -37,6 +37,11 @@ def subject(view: View, stretch: Stretch) -> str:
         first += 1
     if first >= after:
         return ""
+    # "in the shop I had": what goes before is where, not who.
+    if first > stretch[0] and view.tags[first - 1] == "IN":
+        for at in range(first + 1, min(first + 4, after)):
+            if view.words[at] in _I and view.tags[at - 1] in ("NN", "NNS", "NNP"):
+                return view.words[at]
     # "my partner", "the teacher": the noun says who it is.
     if view.tags[first] in ("DT", "PRP$"):
         at = first + 1
@@ -172,7 +177,8 @@ def tells_check(view: View, stretch: Stretch) -> bool:
     """Say whether a clause tells how something was checked: "I checked it by adding back"."""
     first, after = stretch
     return view.has(stretch, _CHECKING) and any(
-        view.words[i] == "by" and view.tag(i + 1) == "VBG" for i in range(first, after)
+        view.words[i] == "by" and view.tag(i + 1) == "VBG"
+        for i in range(first, min(after, len(view.words)))
     )
 
 

@@ -23,6 +23,7 @@ _BEFORE_LOOK_ALIKE = WORDS["result.before_look_alike"]
 _CLOSERS = WORDS["result.closers"]
 _FILLERS = WORDS["result.fillers"] | STOPS | {","}
 _ABLE = frozenset(("could", "can", "would"))
+_HAVING = frozenset(("had", "have", "has", "got"))
 _SHORT = 6
 _DONE = WORDS["result.done"]
 _RESULT_VERBS = WORDS["result.result_verbs"]
@@ -168,6 +169,23 @@ def _is_purpose(view: View, left: Stretch, right: Stretch) -> bool:
     )
 
 
+def _tells_having(view: View, left: Stretch) -> bool:
+    """Say whether somebody only had something: "we had 5 minutes left so we tidied up"."""
+    verb = first_verb(view, left)
+    return verb is not None and view.words[verb] in _HAVING and subject(view, left) in PEOPLE
+
+
+def _ends_with_somebody(view: View, left: Stretch) -> bool:
+    """Say whether the last part before tells of somebody: "... when I was rushing so I ..."."""
+    inner = view.opening(left[1])
+    return (
+        inner[0] > left[0]
+        and view.word(inner[0] - 1) in ("when", "because", "if")
+        and subject(view, inner) in PEOPLE
+        and not view.maths(inner)
+    )
+
+
 def _judge_action(view: View, name: str, left: Stretch, right: Stretch, said: str) -> Judgement:
     verb = first_verb(view, right)
     left_maths, right_maths = view.maths(left), view.maths(right)
@@ -181,7 +199,12 @@ def _judge_action(view: View, name: str, left: Stretch, right: Stretch, said: st
         and left_maths
     ):
         return Judgement("reasoning", f"{name} draws the result: {said}")
-    if is_ground(view, left) and not is_feeling(view, left) and not is_topic(view, left):
+    if (
+        is_ground(view, left)
+        and not any(is_feeling(view, left) or is_topic(view, side) for side in (left, right))
+        and not _ends_with_somebody(view, left)
+        and (right_maths or not _tells_having(view, left))
+    ):
         if left_maths or right_maths:
             return Judgement(
                 "reasoning", f"{name} says what follows from {view.quote(*left)}: {said}"
