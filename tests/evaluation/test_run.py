@@ -15,7 +15,6 @@ from journal.evaluation.figures import Figure
 from journal.evaluation.run import measure_all
 from journal.scoring import Scorer
 
-
 CAUSE = "Contingency.Cause.Reason"
 
 
