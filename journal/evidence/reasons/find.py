@@ -63,7 +63,7 @@ def find_reasons(
     for marker in markers:
         if marker.function in CAUSAL and marker.reading != "look_alike":
             joints.update(range(*parse.tokens_in(marker.start, marker.end)))
-    page = read_page(parse, mathematics, joints)
+    page = read_page(parse, mathematics, joints, setting.prompt)
     drafts = find_marked(page, markers)
     drafts += find_unmarked(page, drafts)
     drafts += find_checks(page, drafts)

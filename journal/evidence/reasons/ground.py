@@ -4,17 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from journal.evidence.reasons.propositions import Proposition
+from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 from journal.records import Ground
+
+_AMOUNT = WORDS["amount"]
+_PER = frozenset(("each", "every", "per", "only"))
 
 
 def check_ground(
-    reason: Sequence[Proposition], claim: Sequence[Proposition], *, follows: bool = False
+    page: Page,
+    reason: Sequence[Proposition],
+    claim: Sequence[Proposition],
+    *,
+    follows: bool = False,
 ) -> Ground:
     """Say what a reason stands on.
 
     Parameters
     ----------
+    page : Page
+        The entry.
     reason : sequence of Proposition
         What is given as the reason; not empty.
     claim : sequence of Proposition
@@ -25,22 +34,42 @@ def check_ground(
     Returns
     -------
     Ground
-        Rule R1: a feeling, somebody's word or a guess is no ground. Rule R13: steps told are a
-        ground where working in numbers or names is joined to a result, and only a procedure where
-        one step is given for another.
+        Rule R1: a feeling, somebody's word or a guess is no ground, nor is a reason for a comment
+        on own learning. Rule R3: a rule told from memory is a procedure. Rule R13: steps told are
+        a ground where working in numbers or names is joined to a result, and only a procedure
+        where one step is given for another.
     """
-    sound = [said for said in reason if not (said.feeling or said.vouched or said.bare)]
-    if not any(said.mathematical and _says_something(said) for said in sound):
+    sound = [
+        said
+        for said in reason
+        if not (said.feeling or said.vouched or said.bare or said.learning)
+    ]
+    about = page.asked or any(said.mathematical or said.judges for said in claim)
+    if not any(_says_something(said) and _speaks(page, said, about=about) for said in sound):
         return "not_mathematical"
     if follows and not any(_can_follow(said) for said in claim):
         return "not_mathematical"
-    if claim and _repeats(sound, claim, follows):
+    if claim and all(said.learning or said.bare for said in claim):
+        return "not_mathematical"
+    if claim and _repeats(page, sound, claim, follows):
         return "circular"
     if any(said.feeling and not said.mathematical for said in claim):
         return "not_mathematical"
     if all(said.told or said.learned for said in sound):
         return "mathematical" if _is_working(sound, claim) else "procedural"
+    if all(said.told or said.learned or said.rule for said in sound):
+        return "procedural"
     return "mathematical"
+
+
+def _speaks(page: Page, said: Proposition, *, about: bool) -> bool:
+    """Say whether a clause speaks of mathematics, or of an amount where mathematics is claimed."""
+    if said.mathematical:
+        return True
+    if not about or said.told:
+        return False
+    tokens = page.parse.tokens[said.clause.first : said.clause.after]
+    return said.judges or any(t.pos == "NUM" or t.lower in _AMOUNT for t in tokens)
 
 
 def _is_working(sound: Sequence[Proposition], claim: Sequence[Proposition]) -> bool:
@@ -53,7 +82,7 @@ def _is_working(sound: Sequence[Proposition], claim: Sequence[Proposition]) -> b
 
 def _can_follow(said: Proposition) -> bool:
     """Say so of a statement; "so we did it again" draws on no mathematics."""
-    return said.mathematical or (said.clause.predicate and not said.told)
+    return said.mathematical or (said.clause.predicate and not said.told and not said.learning)
 
 
 def is_result(said: Proposition) -> bool:
@@ -62,12 +91,31 @@ def is_result(said: Proposition) -> bool:
 
 
 def _says_something(said: Proposition) -> bool:
-    """Say so: "because the hall" joins nothing, "because same denominators" does."""
-    return said.clause.predicate or said.structure > 0
+    """Say so: "because the hall" joins nothing, "because same denominators" and "6 x 10" do."""
+    return said.clause.predicate or said.structure > 0 or said.calculation
 
 
-def _repeats(reason: Sequence[Proposition], claim: Sequence[Proposition], follows: bool) -> bool:
+def _repeats(
+    page: Page, reason: Sequence[Proposition], claim: Sequence[Proposition], follows: bool
+) -> bool:
     given: frozenset[str] = frozenset().union(*(said.content for said in reason))
     claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
+    if given == claimed:
+        return bool(given)
     exactly = follows or all(said.calculation for said in reason)
-    return bool(given) and (given == claimed if exactly else given <= claimed)
+    return not exactly and given <= claimed and not _has_other_subject(page, reason, claim)
+
+
+def _has_other_subject(
+    page: Page, reason: Sequence[Proposition], claim: Sequence[Proposition]
+) -> bool:
+    """Say so of "3/4 is bigger because the numbers are bigger" and of "each top has 2"."""
+    tokens = page.parse.tokens
+    said_before = {
+        t.lemma for said in claim for t in tokens[said.clause.first : said.clause.after]
+    }
+    return any(
+        t.lower in _PER or (t.pos == "NOUN" and t.lemma not in said_before)
+        for said in reason
+        for t in tokens[said.core : said.verb]
+    )

@@ -39,7 +39,8 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
         if marker.function in CAUSAL and marker.reading in JOINING:
             _, after = page.parse.tokens_in(marker.start, marker.end)
             k = page.clause_at(after)
-            if k is not None:
+            # What was said before, word for word, has been left out.
+            if k is not None and page.propositions[k].clause.first - after < 3:
                 opened[k] = number, marker.function
     joined = frozenset(opened)
     drafts = []
@@ -49,6 +50,7 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
         if draft is not None and not _crosses(page, draft):
             draft.marker = number
             draft.ground = check_ground(
+                page,
                 said_in(page, draft.reason),
                 said_in(page, draft.claim),
                 follows=function == "result",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
@@ -13,6 +14,8 @@ from journal.lexicon.reasoning_words import load_reasoning_words
 WORDS = load_reasoning_words()
 
 _PERSON = frozenset(("i", "we", "me", "us"))
+_OTHERS = frozenset(("he", "she", "they", "table", "everyone", "nobody"))
+_OWN = frozenset(("i", "me", "my", "we", "us", "our", "im", "ive"))
 _STATES = WORDS["state"]
 _BE_OR_HAVE = frozenset(("be", "have", "'s", "s", "its", "got"))
 _PARTS = WORDS["part"]
@@ -39,6 +42,9 @@ _STOPS = frozenset(".,!?;:")
 _NO_GROUND = WORDS["no_ground"]
 _CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
 _OPERATORS = frozenset("+-−×÷x*/<>")
+_CONDITIONS = frozenset(("if", "when", "whenever"))
+_PROMPT_WORD = re.compile(r"[^\W_]+(?:[./][0-9]+)?")
+_ASKING = WORDS["asking"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +61,8 @@ class Proposition:
         The token that carries it.
     learned, told, feeling, vouched, bare : bool
         "I learned ..."; a step told; a feeling; somebody else's word; a guess or a bare knowing.
+    learning, rule : bool
+        A comment on own learning ("it helped me", strand B); a rule told from memory (R3).
     mathematical, calculation, judges, generic, lists_parts : bool
         Speaks of mathematics; only numbers and signs; says what something is or how it compares;
         about any such thing, in the present; names the parts of a shape.
@@ -74,6 +82,8 @@ class Proposition:
     feeling: bool
     vouched: bool
     bare: bool
+    learning: bool
+    rule: bool
     mathematical: bool
     calculation: bool
     judges: bool
@@ -83,14 +93,37 @@ class Proposition:
     structure: int
     content: frozenset[str]
 
+    @property
+    def states(self) -> bool:
+        """Whether it says that something is so, and is no step, feeling or word of another."""
+        return (
+            self.verb is not None
+            and not self.told
+            and not self.learned
+            and not self.learning
+            and not self.feeling
+            and not self.vouched
+            and not self.bare
+        )
+
+    @property
+    def conditional(self) -> bool:
+        """Whether it is the "if" or "when" of the clause after it."""
+        return self.clause.joint in _CONDITIONS
+
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """An entry as the finders of reasons see it: the parse and what its clauses say."""
+    """An entry as the finders of reasons see it: the parse and what its clauses say.
+
+    ``asked`` says that the prompt asks for a reason, ``prompt`` holds the prompt's words.
+    """
 
     parse: Parse
     mathematics: Mathematics
     propositions: list[Proposition]
+    asked: bool = False
+    prompt: frozenset[str] = frozenset()
 
     def clause_at(self, token: int) -> int | None:
         """Return the position of the first clause at or after a token, None past the end."""
@@ -100,9 +133,15 @@ class Page:
         return None
 
 
-def read_page(parse: Parse, mathematics: Mathematics, joints: Collection[int] = ()) -> Page:
+def read_page(
+    parse: Parse,
+    mathematics: Mathematics,
+    joints: Collection[int] = (),
+    prompt: str | None = None,
+) -> Page:
     """Say of every clause of an entry what it says."""
-    page = Page(parse, mathematics, [])
+    asked = frozenset(_PROMPT_WORD.findall(prompt.lower())) if prompt else frozenset()
+    page = Page(parse, mathematics, [], not asked.isdisjoint(_ASKING), asked)
     before: Proposition | None = None
     heard: set[tuple[str, ...]] = set()
     for clause in find_clauses(parse, joints):
@@ -136,8 +175,10 @@ def _read_clause(
         or (before is not None and before.learned and clause.joint == "and" and not told),
         told=told,
         feeling=_is_feeling(tokens, clause, present),
-        vouched=_is_vouched(present),
+        vouched=_is_vouched(tokens, clause, present),
         bare=_is_bare(tokens, clause, present),
+        learning=_is_learning(present, words),
+        rule=_is_rule(tokens, core, verb, clause, present),
         mathematical=mathematics.any_in(clause.first, clause.after) or structure > 0,
         calculation=_is_calculation(words),
         judges=verb is not None and _judges(tokens, verb, clause.after),
@@ -180,7 +221,11 @@ def _is_told(
     subject = {token.lower for token in tokens[core:verb]}
     lemma = tokens[verb].lemma
     if not subject.isdisjoint(_PERSON):
+        if tokens[verb].lower == "had" and verb + 1 < clause.after:
+            return tokens[verb + 1].lower == "to"
         return lemma not in _STATES or (lemma == "do" and tokens[verb].pos == "VERB")
+    if tokens[verb].lower == "had" and not subject.isdisjoint(_OTHERS):
+        return True
     if tokens[verb].tag not in ("VBD", "VB", "VBP") or lemma in _STATES:
         return False
     if any(token.pos in ("NOUN", "PRON", "NUM", "PROPN", "DET") for token in tokens[core:verb]):
@@ -203,10 +248,53 @@ def _is_feeling(tokens: Sequence[Token], clause: Clause, present: frozenset[str]
     return False
 
 
-def _is_vouched(present: frozenset[str]) -> bool:
+def _is_vouched(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
+    if not present.isdisjoint(WORDS["people"]) and not present.isdisjoint(WORDS["having"]):
+        return True
     if present.isdisjoint(WORDS["telling"]):
         return False
-    return not present.isdisjoint(WORDS["people"]) or not present.isdisjoint(("he", "she", "they"))
+    if not present.isdisjoint(WORDS["people"]) or not present.isdisjoint(("he", "she", "they")):
+        return True
+    return any(
+        tokens[i].lower in WORDS["telling"] and tokens[i - 1].pos == "PROPN"
+        for i in range(clause.first + 1, clause.after)
+    )
+
+
+def _is_learning(present: frozenset[str], words: Sequence[str]) -> bool:
+    """Say so of "it helped me", "I was stuck", "I dident get it": strand B, no mathematics."""
+    if not present.isdisjoint(WORDS["helping"]):
+        return True
+    if present.isdisjoint(_OWN):
+        return False
+    return not present.isdisjoint(WORDS["learning_comment"]) or (
+        words[-1] in ("it", "this") and words[-2:-1] in (["get"], ["got"])
+    )
+
+
+def _is_rule(
+    tokens: Sequence[Token],
+    core: int,
+    verb: int | None,
+    clause: Clause,
+    present: frozenset[str],
+) -> bool:
+    """R3: "you dont add the denominators", "you flip the second one", "that is the formula"."""
+    if verb is None:
+        return False
+    if not present.isdisjoint(WORDS["rule_name"]):
+        return tokens[core].lower in ("that", "this", "it", "its", "thats")
+    if "you" not in (token.lower for token in tokens[core:verb]):
+        return False
+    acts = (t for t in tokens[verb : clause.after] if t.pos == "VERB" and t.lemma != "have")
+    action = next(acts, None)
+    # With numbers of its own, or telling what comes of it, it is working, no rule.
+    return (
+        action is not None
+        and action.lemma in WORDS["rule_action"]
+        and not any(t.pos == "NUM" for t in tokens[verb : clause.after])
+        and present.isdisjoint(WORDS["rule_reasoned"])
+    )
 
 
 def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:

@@ -1,11 +1,11 @@
-"""A purpose as a reason (rule R14): "so that the tens are under the tens"."""
+"""A purpose as a reason (R14): "so that the tens are under the tens"."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from journal.evidence.reasons.drafts import Draft
-from journal.evidence.reasons.propositions import Page
+from journal.evidence.reasons.propositions import WORDS, Page
 
 
 def find_purposes(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
@@ -22,6 +22,12 @@ def find_purposes(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
             continue
         if any(d.claim and d.claim[0] <= k < d.claim[1] for d in drafts):
             continue
-        if said.structure and said.clause.predicate and not said.told:
+        words = {t.lower for t in tokens[first : said.clause.after]}
+        if (
+            not words.isdisjoint(WORDS["purpose"])
+            and said.clause.predicate
+            and not said.told
+            and not said.learning
+        ):
             found.append(Draft((k, k + 1), (k - 1, k)))
     return found

@@ -36,7 +36,9 @@ def find_unmarked(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         if k not in taken:
             draft = _explained_by_next(page, k, taken) or _known_by_last(page, k, taken)
             if draft is not None:
-                draft.ground = check_ground(said_in(page, draft.reason), said_in(page, draft.claim))
+                draft.ground = check_ground(
+                    page, said_in(page, draft.reason), said_in(page, draft.claim)
+                )
                 if draft.ground == "mathematical" and not _crosses(page, draft):
                     found.append(draft)
                     k = max(draft.reason[1], k + 1)
