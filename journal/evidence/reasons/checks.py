@@ -11,8 +11,9 @@ from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 _NEARLY = re.compile(
     r"\b(about right|close to (the|my) (answer|estimate)|near(ly)? (the|my) (answer|estimate)"
     r"|should be (about|around|near|close|a bit|a little|just|roughly)|must be (about|around|near)"
-    r"|makes sense|is reasonable)\b"
+    r"|makes sense|is reasonable|(it|that|answer|i)( ?i?'?s| is| was|'?m| am) (right|correct))\b"
 )
+_ANOTHER_WAY = re.compile(r"\b(second|another|other|different) (way|method)\b|\b(make|be) sure\b")
 _NEGATED_GENERAL = (
     "not always",
     "n't always",
@@ -39,7 +40,8 @@ def find_checks(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     found: list[Draft] = []
     for k, said in enumerate(page.propositions):
         words = _words(page, said)
-        if words.isdisjoint(WORDS["checking"]) or said.learned:
+        named = not words.isdisjoint(WORDS["checking"])
+        if said.learned or not (named or _ANOTHER_WAY.search(_text(page, said))):
             continue
         for j in range(k, min(k + 3, len(page.propositions))):
             if _is_written_out(page, page.propositions[j]):
@@ -56,7 +58,7 @@ def find_estimates(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     """Give a calculation that an answer is held against ("so it is about right") its role."""
     found: list[Draft] = []
     for k, said in enumerate(page.propositions):
-        text = page.parse.surface(said.clause.first, said.clause.after).lower()
+        text = _text(page, said)
         if not _NEARLY.search(text):
             continue
         for j in (k - 1, k):
@@ -96,6 +98,10 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
 
 def _draft_at(drafts: Sequence[Draft], j: int) -> Draft | None:
     return next((d for d in drafts if d.reason[0] <= j < d.reason[1]), None)
+
+
+def _text(page: Page, said: Proposition) -> str:
+    return page.parse.surface(said.clause.first, said.clause.after).lower()
 
 
 def _words(page: Page, said: Proposition) -> set[str]:

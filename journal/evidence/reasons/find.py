@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from journal.evidence.mathematics import Mathematics
+from journal.evidence.reasons.answers import find_answers
 from journal.evidence.reasons.checks import find_checks, find_estimates, mark_cases
 from journal.evidence.reasons.drafts import Draft
+from journal.evidence.reasons.examples import find_examples
 from journal.evidence.reasons.links import find_links
 from journal.evidence.reasons.marked import CAUSAL, find_marked
 from journal.evidence.reasons.propositions import Page, read_page
@@ -70,6 +72,8 @@ def find_reasons(
     drafts += find_estimates(page, drafts)
     drafts += find_purposes(page, drafts)
     drafts += mark_cases(page, drafts)
+    drafts += find_examples(page, drafts)
+    drafts += find_answers(page, drafts)
     drafts += find_links(page, drafts)
     return _record(page, drafts)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from journal.language.parse import Parse, Token
@@ -10,6 +11,11 @@ from journal.lexicon.reasoning_words import load_reasoning_words
 WORDS = load_reasoning_words()
 _CLASS = WORDS["class_noun"]
 _NARROW = WORDS["narrow"]
+_CORRELATES = re.compile(
+    r"\bthe (more|less|fewer|\w+er)\b.*\bthe (more|less|fewer|\w+er)\b"
+    r"|\b(if|when|whenever|whether) (the|a|your|any|both|two|its|it's|it is)( \w+)? "
+    r"(number|numbers|fraction|denominator|numerator|digit|digits|side|sides)\b"
+)
 _WHATEVER = (
     "no matter",
     "every time you",
@@ -29,6 +35,7 @@ _WHATEVER = (
     "for every",
     "for any",
     "for all",
+    "the only",
 )
 
 
@@ -59,6 +66,8 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
             return True
         if _is_letter(tokens, i):
             return True
+    if _CORRELATES.search(joined):
+        return True
     opened = first > 0 and parse.tokens[first - 1].lower in ("if", "when", "whenever")
     return _is_about_a_class(words, opened)
 

@@ -8,6 +8,10 @@ from journal.evidence.reasons.drafts import Draft, said_in
 from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
+_TAKES_UP = frozenset(("that", "thats", "it", "its", "which", "this"))
+_OPPOSITES = frozenset(("or", "otherwise", "else"))
+_WOULD = frozenset(("would", "wouldnt", "wo", "could", "couldnt", "'d", "d"))
+
 
 def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     """Return a draft for each link, and give chained drafts the role of one.
@@ -25,14 +29,20 @@ def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         The links found inside or beside the reasons, to be added to them.
     """
     links = []
-    grounded = [draft for draft in drafts if draft.ground == "mathematical"]
+    grounded = [
+        draft for draft in drafts if draft.ground == "mathematical" and not draft.example
+    ]
     for number, draft in enumerate(grounded):
         _chain(page, draft, grounded[:number])
         inside = _split(page, draft)
         beside = inside or _within_claim(page, draft) or _find_beside(page, draft, grounded)
         if beside is not None:
             links.append(beside)
-        elif _is_whole_argument(page, draft):
+        elif draft.role == "grounds" and (
+            _is_whole_argument(page, draft)
+            or _is_fact_applied(page, draft)
+            or any(supposes(page, j) for j in range(*draft.reason))
+        ):
             draft.role = "link"
     return links
 
@@ -42,9 +52,7 @@ def is_link(said: Proposition, before: Sequence[Proposition]) -> bool:
 
     A bare calculation, a step told, a repetition and one more feature of the same shape do not.
     """
-    if not said.clause.predicate or not said.mathematical or said.calculation:
-        return False
-    if said.told or said.learned or said.feeling or said.vouched or said.bare:
+    if not said.states or not said.mathematical or said.calculation:
         return False
     if not said.structure and not said.generic and not said.names:
         return False
@@ -52,6 +60,38 @@ def is_link(said: Proposition, before: Sequence[Proposition]) -> bool:
         return False
     features = [earlier for earlier in before if earlier.lists_parts]
     return not (said.lists_parts and features and not said.generic)
+
+
+def is_applied(said: Proposition, facts: Sequence[Proposition]) -> bool:
+    """Say whether a calculation puts a stated fact to use: "one person is 75 and 75 x 10 is 750"."""
+    return said.calculation and any(
+        fact.states
+        and not fact.calculation
+        and (fact.mathematical or fact.generic)
+        and not said.content <= fact.content
+        for fact in facts
+    )
+
+
+def _is_one_step(page: Page, j: int) -> bool:
+    """Say whether a clause belongs to the one before: a condition, or what came of a sum."""
+    said, before = page.propositions[j], page.propositions[j - 1]
+    if said.conditional or (before.conditional and not supposes(page, j)):
+        return True
+    subject = page.parse.tokens[said.core].lower
+    return before.calculation and subject in _TAKES_UP and said.structure < 2
+
+
+def supposes(page: Page, j: int) -> bool:
+    """Say whether a clause draws what would follow from the opposite ("or else ...", "would")."""
+    said = page.propositions[j]
+    if not _OPPOSITES.isdisjoint(said.clause.joints):
+        return said.clause.predicate and not said.told
+    if not j or not page.propositions[j - 1].conditional:
+        return False
+    return any(
+        t.lower in _WOULD for t in page.parse.tokens[said.clause.first : said.clause.after]
+    )
 
 
 def _chain(page: Page, draft: Draft, earlier: Sequence[Draft]) -> None:
@@ -80,7 +120,14 @@ def _split(page: Page, draft: Draft) -> Draft | None:
         return None
     for j in range(first + 1 + _only_looks(page, first), end):
         said = page.propositions[j]
-        if is_link(said, [*page.propositions[first:j], *claim]):
+        if _is_one_step(page, j) or all(_only_handles(page, i) for i in range(first, j)):
+            continue
+        earlier = page.propositions[first:j]
+        if (
+            is_link(said, [*earlier, *claim])
+            or is_applied(said, earlier)
+            or (supposes(page, j) and not said.conditional)
+        ):
             draft.reason = first, j
             return Draft((j, end), draft.claim, draft.marker, "link", supports=draft)
     # "Angles in a triangle add to 180 and the other two make 120": the fact comes first.
@@ -92,6 +139,14 @@ def _split(page: Page, draft: Draft) -> Draft | None:
         draft.reason = first + 1, end
         return Draft((first, first + 1), draft.claim, draft.marker, "link", supports=draft)
     return None
+
+
+def _only_handles(page: Page, k: int) -> bool:
+    """Say so of "I tried to divide it": what was seen then is the first step."""
+    said = page.propositions[k]
+    if not said.told or said.verb is None:
+        return False
+    return page.parse.tokens[said.verb].lemma in WORDS["handling"]
 
 
 def _only_looks(page: Page, k: int) -> bool:
@@ -108,7 +163,8 @@ def _within_claim(page: Page, draft: Draft) -> Draft | None:
     first, end = draft.claim
     for j in range(first + 1, end):
         said = page.propositions[j]
-        if said.generic and is_link(said, said_in(page, draft.reason) + page.propositions[first:j]):
+        earlier = said_in(page, draft.reason) + page.propositions[first:j]
+        if (said.generic and is_link(said, earlier)) or is_applied(said, earlier[:-1]):
             draft.claim = first, j
             return Draft((j, end), draft.claim, None, "link", supports=draft)
     return None
@@ -125,11 +181,32 @@ def _find_beside(page: Page, draft: Draft, drafts: Sequence[Draft]) -> Draft | N
             continue
         said = page.propositions[j]
         taken = any(_holds(d.reason, j) or _holds(d.claim, j) for d in drafts)
-        if taken or not said.generic or not is_link(said, own):
+        if taken or not (said.generic or _is_fact(page, said)) or not is_link(said, own):
             continue
         if not said.content.isdisjoint(spoken):
             return Draft((j, j + 1), draft.claim, None, "link", supports=draft)
     return None
+
+
+def _is_fact_applied(page: Page, draft: Draft) -> bool:
+    """Say so of "a straight line is 180 degrees so you take away 65 and its 115"."""
+    reason, claim = said_in(page, draft.reason), said_in(page, draft.claim)
+    if not any(_is_fact(page, said) for said in reason):
+        return False
+    worked = [said for said in claim if sum(w[0].isdigit() for w in said.content) > 1]
+    return len(claim) > 1 or bool(worked)
+
+
+def _is_fact(page: Page, said: Proposition) -> bool:
+    """Say whether a clause states a definition or a property of every such thing."""
+    if not said.states or said.verb is None or said.calculation:
+        return False
+    tokens = page.parse.tokens
+    defines = any(
+        tokens[i].lemma in WORDS["definition"] for i in range(said.verb, said.clause.after)
+    )
+    each = tokens[said.core].lower in ("each", "every", "all", "both")
+    return (said.generic and said.names and not each) or defines
 
 
 def _holds(span: tuple[int, int] | None, j: int) -> bool:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from journal.evidence.reasons.drafts import Draft, said_in
 from journal.evidence.reasons.ground import check_ground
-from journal.evidence.reasons.propositions import Page
+from journal.evidence.reasons.propositions import Page, Proposition
 from journal.evidence.reasons.stretches import (
     claim_before,
     reach_back,
@@ -91,9 +91,15 @@ def _join_result(page: Page, k: int, joined: frozenset[int]) -> Draft | None:
         return None
     # "So" at the start of a sentence draws on the sentence before.
     first = reach_back(page, k - 1, joined)
-    while first < k - 1 and page.propositions[first].told:
-        first += 1
+    for j in range(first, k - 1):
+        if _is_handled(page.propositions[j]) or j == first and page.propositions[j].told:
+            first = j + 1
     return Draft((first, k), (k, reach_claim(page, k, joined)))
+
+
+def _is_handled(said: Proposition) -> bool:
+    """Say so of a step told without its working: nothing before it is part of the argument."""
+    return said.told and sum(word[0].isdigit() for word in said.content) < 2  # noqa: PLR2004
 
 
 def _crosses(page: Page, draft: Draft) -> bool:

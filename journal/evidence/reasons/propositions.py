@@ -44,7 +44,15 @@ _CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
 _OPERATORS = frozenset("+-−×÷x*/<>")
 _CONDITIONS = frozenset(("if", "when", "whenever"))
 _PROMPT_WORD = re.compile(r"[^\W_]+(?:[./][0-9]+)?")
-_ASKING = WORDS["asking"]
+_ASKS = re.compile(
+    r"\b(why|explain|how (do|can|did) (you|we) (know|tell|see)|how are you sure|convince|prove"
+    r"|justify|true or false|always|(is|was) \w+ (right|correct|wrong|true)|agree|mistake"
+    r"|will|can|are|do|does)\b"
+)
+_CLAIMS = re.compile(
+    r"\b(know (that|it)|explain why|why (is|are|do|does|did|can|has|must|will)|show that"
+    r"|prove that|convince)\b"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,13 +124,15 @@ class Proposition:
 class Page:
     """An entry as the finders of reasons see it: the parse and what its clauses say.
 
-    ``asked`` says that the prompt asks for a reason, ``prompt`` holds the prompt's words.
+    ``asked`` says that the prompt asks for a reason, ``claims_in_prompt`` that it states what the
+    reason is for, ``prompt`` holds its words.
     """
 
     parse: Parse
     mathematics: Mathematics
     propositions: list[Proposition]
     asked: bool = False
+    claims_in_prompt: bool = False
     prompt: frozenset[str] = frozenset()
 
     def clause_at(self, token: int) -> int | None:
@@ -141,7 +151,14 @@ def read_page(
 ) -> Page:
     """Say of every clause of an entry what it says."""
     asked = frozenset(_PROMPT_WORD.findall(prompt.lower())) if prompt else frozenset()
-    page = Page(parse, mathematics, [], not asked.isdisjoint(_ASKING), asked)
+    page = Page(
+        parse,
+        mathematics,
+        [],
+        asked=prompt is not None and _ASKS.search(prompt.lower()) is not None,
+        claims_in_prompt=prompt is not None and _CLAIMS.search(prompt.lower()) is not None,
+        prompt=asked,
+    )
     before: Proposition | None = None
     heard: set[tuple[str, ...]] = set()
     for clause in find_clauses(parse, joints):
@@ -221,8 +238,8 @@ def _is_told(
     subject = {token.lower for token in tokens[core:verb]}
     lemma = tokens[verb].lemma
     if not subject.isdisjoint(_PERSON):
-        if tokens[verb].lower == "had" and verb + 1 < clause.after:
-            return tokens[verb + 1].lower == "to"
+        if tokens[verb].lower in ("had", "was", "were"):
+            return True
         return lemma not in _STATES or (lemma == "do" and tokens[verb].pos == "VERB")
     if tokens[verb].lower == "had" and not subject.isdisjoint(_OTHERS):
         return True
@@ -283,7 +300,7 @@ def _is_rule(
     if verb is None:
         return False
     if not present.isdisjoint(WORDS["rule_name"]):
-        return tokens[core].lower in ("that", "this", "it", "its", "thats")
+        return tokens[verb].lemma == "be" and tokens[core].lower in ("that", "this", "it")
     if "you" not in (token.lower for token in tokens[core:verb]):
         return False
     acts = (t for t in tokens[verb : clause.after] if t.pos == "VERB" and t.lemma != "have")

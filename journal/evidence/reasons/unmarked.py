@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from journal.evidence.reasons.drafts import Draft, said_in
-from journal.evidence.reasons.generality import is_general
+from journal.evidence.reasons.drafts import Draft, said_in, taken_by
 from journal.evidence.reasons.ground import check_ground
 from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
@@ -29,7 +28,7 @@ def find_unmarked(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     list of Draft
         In order.
     """
-    taken = _taken(drafts)
+    taken = taken_by(drafts)
     found = []
     k = 0
     while k < len(page.propositions):
@@ -47,15 +46,6 @@ def find_unmarked(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     return found
 
 
-def _taken(drafts: Sequence[Draft]) -> set[int]:
-    taken: set[int] = set()
-    for draft in drafts:
-        taken.update(range(*draft.reason))
-        if draft.claim:
-            taken.update(range(*draft.claim))
-    return taken
-
-
 def _explained_by_next(page: Page, k: int, taken: set[int]) -> Draft | None:
     claim = page.propositions[k]
     if not is_claim(claim):
@@ -66,7 +56,7 @@ def _explained_by_next(page: Page, k: int, taken: set[int]) -> Draft | None:
     if j >= len(page.propositions) or j in taken:
         return None
     reason = page.propositions[j]
-    if not _is_property(page, reason, claim) and not _is_example(page, claim, reason):
+    if not _is_property(page, reason, claim):
         return None
     end = j + 1
     while (
@@ -100,17 +90,6 @@ def is_claim(said: Proposition) -> bool:
         and not said.learned
         and not said.feeling
         and not said.lists_parts
-    )
-
-
-def _is_example(page: Page, claim: Proposition, said: Proposition) -> bool:
-    """R18: "... always makes an even number, like 4 and 6 makes 10"."""
-    words = {t.lower for t in page.parse.tokens[said.clause.first : said.clause.after][:2]}
-    named = not words.isdisjoint(("like", "eg", "e.g.", "example"))
-    return (
-        named
-        and said.calculation
-        and is_general(page.parse, claim.clause.first, claim.clause.after)
     )
 
 

@@ -1,0 +1,62 @@
+"""Reasons given in answer to a prompt that asks for one, with nothing to join them (rule R2)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from journal.evidence.reasons.drafts import Draft
+from journal.evidence.reasons.propositions import WORDS, Page, Proposition
+
+_SAYS_YES = frozenset(("yes", "no", "yeah", "yep", "nope", "true", "false"))
+_AMOUNT = WORDS["amount"]
+
+
+def find_answers(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
+    """Return a draft for the statements that answer "How do you know?" where none is joined.
+
+    The bare answer, the prompt said again, a rule from memory and steps told are no reasons.
+    """
+    if not page.asked or any(draft.ground == "mathematical" for draft in drafts):
+        return []
+    first = 0
+    while first < len(page.propositions) and not _answers(page, first):
+        if page.propositions[first].told:
+            return []
+        first += 1
+    end = first
+    while end < len(page.propositions) and _answers(page, end):
+        end += 1
+    if first == end or not (first or page.claims_in_prompt or _says_yes(page)):
+        return []
+    return [Draft((first, end), (first - 1, first) if first else None)]
+
+
+def _answers(page: Page, k: int) -> bool:
+    said = page.propositions[k]
+    if said.calculation or said.rule or said.conditional or _is_own_step(page, said):
+        return False
+    if said.learned or said.learning or said.feeling or said.vouched or said.bare:
+        return False
+    tokens = page.parse.tokens[said.clause.first : said.clause.after]
+    if said.verb is None or not (
+        said.mathematical or any(t.pos == "NUM" or t.lower in _AMOUNT for t in tokens)
+    ):
+        return False
+    if tokens[said.verb - said.clause.first].tag == "VBD" and not said.told:
+        return False
+    if not said.structure and not any(t.lower in _AMOUNT for t in tokens):
+        return False
+    own = said.content - page.prompt - _SAYS_YES
+    return len(own) > 1 or (bool(own) and not said.judges)
+
+
+def _says_yes(page: Page) -> bool:
+    return bool(page.parse.tokens) and page.parse.tokens[0].lower in _SAYS_YES
+
+
+def _is_own_step(page: Page, said: Proposition) -> bool:
+    """Say so of "I did ..."; what somebody else did can be why an answer is wrong."""
+    if not said.told:
+        return False
+    subject = {t.lower for t in page.parse.tokens[said.core : said.verb]}
+    return subject.isdisjoint(("he", "she", "they"))
