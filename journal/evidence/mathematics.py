@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal, TypeAlias
 
 from journal.language.parse import Parse, Token
@@ -18,6 +19,10 @@ _SIGNS: Mapping[str, MathematicsKind] = {
     **dict.fromkeys(("=", "<", ">", "≠", "≈", "≤", "≥"), "relation"),
 }
 _REACH = 5
+_SMALL_WORDS = frozenset(("DET", "ADP", "PRON", "SCONJ", "CCONJ", "AUX", "PUNCT"))
+_PARTED = frozenset(
+    ("one", "each", "every", "this", "equal", "same", "bigger", "smaller", "different", "no", "of")
+)
 _POINTING = frozenset(
     [
         "this",
@@ -112,10 +117,22 @@ def find_mathematics(
     kinds: list[MathematicsKind | None] = [None] * len(parse)
     everyday = _mark_vocabulary(parse, vocabulary, words, kinds)
     _mark_informal(parse, informal, words, kinds)
-    _mark_quantities(parse, words, kinds, everyday)
+    listed = _listed_words()
+    spoken = [token for token in parse.tokens if token.lower in listed or not token.lower.isalpha()]
+    _mark_quantities(parse, spoken, words, kinds, everyday)
     _mark_claims(parse, claims, kinds)
-    _mark_by_company(parse, words, kinds, everyday)
+    _mark_by_company(parse, spoken, words, kinds, everyday)
+    _mark_comparisons(parse, spoken, words, kinds)
     return Mathematics(kinds)
+
+
+@lru_cache(maxsize=1)
+def _listed_words() -> frozenset[str]:
+    # All that can be mathematics by itself or by its company.
+    words = load_kinds()
+    kinds = ("number", "unit", "fraction", "relation", "representation", "operation")
+    more = ("operation_on", "thing", "parting", "shape_like")
+    return frozenset({"one", "each", "many", "much"}.union(*(words[k] for k in (*kinds, *more))))
 
 
 def _mark_vocabulary(
@@ -164,15 +181,21 @@ def _mark_informal(
             continue
         kind: MathematicsKind = "operation" if formal in words["operation"] else "term"
         first, after = parse.tokens_in(use.start, use.end)
-        kinds[first:after] = [kind] * (after - first)
+        for at in range(first, after):
+            if after == first + 1 or parse.tokens[at].pos not in _SMALL_WORDS:
+                kinds[at] = kind
 
 
 def _mark_quantities(
-    parse: Parse, words: Words, kinds: list[MathematicsKind | None], everyday: set[int]
+    parse: Parse,
+    spoken: Sequence[Token],
+    words: Words,
+    kinds: list[MathematicsKind | None],
+    everyday: set[int],
 ) -> None:
     tokens = parse.tokens
     numbers, units, fractions = words["number"], words["unit"], words["fraction"]
-    for token in tokens:
+    for token in spoken:
         at = token.index
         word = token.lower
         if kinds[at] is not None or at in everyday:
@@ -261,12 +284,16 @@ def _mark_claims(
 
 
 def _mark_by_company(
-    parse: Parse, words: Words, kinds: list[MathematicsKind | None], everyday: set[int]
+    parse: Parse,
+    spoken: Sequence[Token],
+    words: Words,
+    kinds: list[MathematicsKind | None],
+    everyday: set[int],
 ) -> None:
     # Read from the first pass, so that company never spreads from word to word.
     certain = list(kinds)
     tokens = parse.tokens
-    for token in tokens:
+    for token in spoken:
         at = token.index
         if certain[at] is not None or at in everyday:
             continue
@@ -286,6 +313,60 @@ def _mark_by_company(
             continue
         if _in_reach(tokens, certain, at, _REACH) or word in ("array", "arrays", "counters"):
             kinds[at] = kind
+
+
+def _mark_comparisons(
+    parse: Parse,
+    spoken: Sequence[Token],
+    words: Words,
+    kinds: list[MathematicsKind | None],
+) -> None:
+    # "not the same size pieces", "cut it again and they get smaller", "it rolls because it is
+    # round": two plain words that together speak of parts, amounts or shapes.
+    things, partings, shapes = words["thing"], words["parting"], words["shape_like"]
+    told: list[tuple[int, str, MathematicsKind]] = []
+    for token in spoken:
+        word, at = token.lower, token.index
+        if word in words["relation"]:
+            told.append((at, "relation", "relation"))
+        elif word in ("many", "much"):
+            if at and parse.tokens[at - 1].lower == "how":
+                told.append((at, "count", "quantity"))
+        elif word in partings and token.pos in ("VERB", "NOUN", "ADJ"):
+            told.append((at, "parting", "operation"))
+        elif word in things and _is_thing(parse.tokens, at):
+            told.append((at, "thing", "term"))
+        elif word == "each":
+            told.append((at, "each", "quantity"))
+        if word in shapes:
+            told.append((at, "shape", "term"))
+    for place, (at, role, kind) in enumerate(told):
+        for other, role_of_other, kind_of_other in told[place + 1 :]:
+            if other - at > _REACH or parse.tokens[other].sentence != parse.tokens[at].sentence:
+                break
+            if _speak_together(parse.tokens, (at, role), (other, role_of_other)):
+                kinds[at] = kinds[at] or kind
+                kinds[other] = kinds[other] or kind_of_other
+
+
+def _is_thing(tokens: Sequence[Token], at: int) -> bool:
+    # Not "a bit harder", "the hard part", "the other side of the room", "our group".
+    before = tokens[at - 1].lower if at else ""
+    if tokens[at].lower in ("bit", "part", "group", "number", "side", "line", "half", "bits"):
+        return before in _PARTED
+    return True
+
+
+def _speak_together(tokens: Sequence[Token], one: tuple[int, str], two: tuple[int, str]) -> bool:
+    roles = {one[1], two[1]}
+    if roles == {"shape"}:
+        return tokens[one[0]].lower != tokens[two[0]].lower
+    if roles in ({"relation", "thing"}, {"relation", "parting"}, {"count", "thing"}):
+        return True
+    if roles == {"relation", "each"}:
+        relation = one[0] if one[1] == "relation" else two[0]
+        return tokens[relation].lower in ("less", "more", "fewer", "equal", "equally")
+    return False
 
 
 def _in_reach(

@@ -28,6 +28,15 @@ def kinds(parse_of):
         "i did the first one and that one was hard",
         "we did page 5 and 3 questions",
         "we did sums in the lesson",
+        "i guessed",
+        "it was fun",
+        "it was a bit harder than before and we did more",
+        "my favourite part was the same as sam",
+        "i had more fun in our group than last week",
+        "we shared a book and i got the same one as leo",
+        "the same people always answer and that is unfair",
+        "how many questions did you do",
+        "it is colder at night",
     ],
 )
 def test_talk_about_the_lesson_is_no_mathematics(kinds, text):
@@ -45,3 +54,35 @@ def test_each_kind_is_told(kinds):
 
 def test_one_is_a_number_beside_a_fraction(kinds):
     assert kinds("one third is less")["one"] == "quantity"
+
+
+# Invented sentences.
+@pytest.mark.parametrize(
+    ("text", "wanted"),
+    [
+        ("-5 is colder than -2", {"-5", "colder", "-2"}),
+        ("i thought area meant around the outside", {"area"}),
+        ("No because they are not the same size pieces.", {"same", "size", "pieces"}),
+        ("people share it fairly", {"share", "fairly"}),
+        ("they both got the same amount", {"same", "amount"}),
+        ("each person gets less", {"each", "less"}),
+        ("it can roll because it is round", {"roll", "round"}),
+        ("all the sides are the same", {"sides", "same"}),
+        ("if you cut it again they get smaller", {"cut", "smaller"}),
+        ("how many parts did you shade", {"many", "parts", "shade"}),
+        ("you swap the numbers and it stays the same", {"numbers", "same"}),
+        ("it goes in the tens column", {"goes", "tens", "column"}),
+    ],
+)
+def test_plain_words_that_compare_or_part_are_mathematics_together(kinds, text, wanted):
+    found = set(kinds(text))
+    assert found <= wanted
+    assert len(found) >= min(2, len(wanted))
+
+
+def test_a_shape_word_told_twice_is_no_second_feature(kinds):
+    assert kinds("it went round and round") == {}
+
+
+def test_the_small_words_of_an_informal_form_are_left_out(kinds):
+    assert "the" not in kinds("the number at the bottom")
