@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import re
 import string
 from collections.abc import Iterator
 from pathlib import Path
@@ -19,7 +20,7 @@ from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
 from journal.evidence.markers.model import USES, read_features, score_uses
-from journal.evidence.markers.reason import hint_as
+from journal.evidence.markers.reason import hint_as, hint_since
 from journal.evidence.markers.view import View
 from journal.evidence.mathematics import Mathematics
 from journal.language.parse import read_parse
@@ -27,7 +28,7 @@ from journal.language.pipeline import load_pipeline
 from journal.text.normalise import find_spacing_edits, normalise_characters
 from journal.text.offsets import OffsetMap
 
-HINTS = {"as": hint_as}
+HINTS = {"as": hint_as, "since": hint_since}
 """The forms where rules alone are weak, with what the words alone make of each."""
 
 STRENGTH = 0.1
@@ -68,6 +69,8 @@ def strip(row: dict[str, Any]) -> dict[str, Any]:
 
 def use_of(row: dict[str, Any]) -> str:
     """Return the row's label: another use, joins, or joins a cause and its effect."""
+    if row.get("altlex"):
+        return "causal"
     if not row["is_connective"]:
         return "other"
     return "causal" if any("Cause" in sense for sense in row["senses"]) else "joins"
@@ -119,6 +122,12 @@ def _f1(meant: list[bool], said: list[bool]) -> float:
     return round(2 * both / max(1, sum(meant) + sum(said)), 3)
 
 
+def write_rows(record: dict[str, Any]) -> str:
+    """Return the record as JSON with the weights of one feature on a line."""
+    text = json.dumps(record, indent=1, ensure_ascii=False, sort_keys=True)
+    return re.sub(r"\[\s+([^\[\]]*?)\s+\]", lambda m: f"[{' '.join(m[1].split())}]", text) + "\n"
+
+
 def main() -> None:
     """Train on the first file, measure on the second, write ``connectives.json``."""
     parser = argparse.ArgumentParser(description=__doc__)
@@ -126,7 +135,7 @@ def main() -> None:
     parser.add_argument("dev", type=Path)
     given = parser.parse_args()
     record: dict[str, Any] = {
-        "id": "connectives-1",
+        "id": "connectives-2",
         "uses": list(USES),
         "data": "GUM corpus, discourse annotations, CC-BY 4.0",
         "measured": {},
@@ -139,8 +148,7 @@ def main() -> None:
             "as written": measure(record["weights"][form], dev[::2]),
             "lower case, no punctuation": measure(record["weights"][form], dev[1::2]),
         }
-    text = json.dumps(record, indent=1, ensure_ascii=False, sort_keys=True)
-    (HERE / "connectives.json").write_text(text + "\n", encoding="utf-8")
+    (HERE / "connectives.json").write_text(write_rows(record), encoding="utf-8")
     print(json.dumps(record["measured"], indent=1))  # noqa: T201
 
 

@@ -105,4 +105,4 @@ def test_only_function_words_are_features(parse_of: ParseOf) -> None:
 
 
 def test_model_is_named() -> None:
-    assert load_connectives().id == "connectives-1"
+    assert load_connectives().id == "connectives-2"

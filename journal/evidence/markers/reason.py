@@ -23,7 +23,7 @@ _FINITE = frozenset(("VBZ", "VBP", "VBD", "MD"))
 _OPENS_NOUN = frozenset(("DT", "PRP$", "CD", "NN", "NNS", "NNP", "JJ", "PDT"))
 _BEFORE_AS = WORDS["reason.before_as"]
 _AFTER_AS = WORDS["reason.after_as"]
-_STATEMENT = 4
+_PRESENT = frozenset(("VBZ", "VBP", "MD", "JJ", "NN", "NNS"))
 _STATES = WORDS["reason.states"]
 _SAYING_OR_SEEING = WORDS["reason.saying_or_seeing"]
 _NOUN_BEFORE_CAUSE = WORDS["reason.noun_before_cause"]
@@ -31,7 +31,7 @@ _NOUN_BEFORE_CAUSE = WORDS["reason.noun_before_cause"]
 
 def read_because(view: View, at: Occurrence) -> Judgement:
     """Ask whether what follows is a reason about mathematics."""
-    if at.form.form == "because" and view.word(at.first) == "cause" and not _is_cause(view, at):
+    if view.word(at.first) == "cause" and not _is_cause(view, at.first):
         return Judgement("look_alike", "'cause' is a noun or a verb here, not because")
     return judge_reason(view, at)
 
@@ -65,12 +65,11 @@ def judge_reason(view: View, at: Occurrence) -> Judgement:
     return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
 
 
-def _is_cause(view: View, at: Occurrence) -> bool:
-    if view.tag(at.after) in ("IN", "TO", ".") and view.word(at.after) in ("of", "for", "by", "in"):
+def _is_cause(view: View, first: int) -> bool:
+    after, before = view.word(first + 1), view.word(first - 1)
+    if after in ("of", "for", "by", "in") or before in _NOUN_BEFORE_CAUSE:
         return False
-    if view.word(at.first - 1) in _NOUN_BEFORE_CAUSE or view.word(at.first - 1) in ("to", "can"):
-        return False
-    reason = view.following(at.after)
+    reason = view.following(first + 1)
     return view.word(reason[0]) in SUBJECTS or first_verb(view, reason) is not None
 
 
@@ -94,40 +93,48 @@ def read_the_reason(view: View, at: Occurrence) -> Judgement:
 
 def read_since(view: View, at: Occurrence) -> Judgement:
     """Tell a reason from a point in time."""
-    i = at.after
-    rest = view.following(i)
+    rest = view.following(at.after)
     quote = view.quote(*rest)
-    point = Judgement("look_alike", f"'since' names a point in time: {quote}")
-    time = Judgement("narrative", f"'since' tells the time: {quote}")
-    if rest[0] >= rest[1] or view.word(i) in STOPS or view.word(at.first - 1) == "ever":
-        return point
-    told = any(view.word(k) in TIME_WORDS for k in range(i, min(i + 3, rest[1])))
-    finite = _finite_after(view, i + 1, rest)
-    if told and not (finite and view.word(i) in SUBJECTS):
-        return time
-    if view.tag(i) == "VBG" and not view.maths(rest):
-        return time
-    if not finite or (view.tag(i) == "CD" and not _states(view, rest)):
-        if any("=" in view.words[k] for k in range(*rest)):
-            return Judgement("reasoning", f"'since' gives the reason: {quote}")
-        if rest[1] - rest[0] < _STATEMENT or not view.maths(rest):
-            return point
+    hint = hint_since(view, at.first)
+    use = estimate_use(view, at.first, at.after, "since", hint)
     verb = first_verb(view, rest)
-    if verb is not None and _perfect_before(view, at.first) and view.tag(verb) == "VBD":
-        return time
+    stated = any("=" in view.words[k] for k in range(*rest)) or (
+        hint == "reason" and verb is not None and view.tags[verb] in _PRESENT
+    )
+    if stated and view.maths(rest) and not is_feeling(view, rest):
+        # "since 6 is half of 12" states a reason whatever adults use "since" for.
+        return judge_reason(view, at)
+    if hint == "other" or (use == "other" and hint != "moment"):
+        return Judgement("look_alike", f"'since' names a point in time: {quote}")
+    if hint == "moment" or use == "joins":
+        return Judgement("narrative", f"'since' tells the time: {quote}")
     return judge_reason(view, at)
+
+
+def hint_since(view: View, first: int) -> str:
+    """Say what the words alone make of 'since': a point in time, a time told or a reason."""
+    i = first + 1
+    rest = view.following(i)
+    if rest[0] >= rest[1] or view.word(i) in STOPS or view.word(first - 1) == "ever":
+        return "other"
+    finite = any(view.tags[at] in _FINITE or view.verbs[at] for at in range(i + 1, rest[1]))
+    if any(view.word(k) in TIME_WORDS for k in range(i, min(i + 3, rest[1]))) and not (
+        finite and view.word(i) in SUBJECTS
+    ):
+        return "moment"
+    if view.tag(i) == "VBG":
+        return "moment"
+    if not finite or (view.tag(i) == "CD" and not _states(view, rest)):
+        return "other"
+    verb = first_verb(view, rest)
+    if verb is not None and _perfect_before(view, first) and view.tag(verb) == "VBD":
+        return "moment"
+    return "reason"
 
 
 def _states(view: View, rest: Stretch) -> bool:
     """Say whether a number is what the clause is about: "since 6 is half of 12"."""
     return view.tag(rest[0] + 1) in ("VBZ", "VBP", "MD", "VBD") or view.maths(rest, "operation")
-
-
-def _finite_after(view: View, i: int, stretch: Stretch) -> bool:
-    return any(
-        view.tags[at] in ("VBZ", "VBP", "VBD", "MD") or view.verbs[at]
-        for at in range(i, stretch[1])
-    )
 
 
 def _perfect_before(view: View, i: int) -> bool:
@@ -139,11 +146,12 @@ def _perfect_before(view: View, i: int) -> bool:
 def read_as(view: View, at: Occurrence) -> Judgement:
     """Tell a reason ("as there are 4") from a moment, and from parts of other phrases."""
     rest = view.following(at.after)
-    use = estimate_use(view, at.first, at.after, "as", hint_as(view, at.first))
+    hint = hint_as(view, at.first)
+    use = estimate_use(view, at.first, at.after, "as", hint)
     other = Judgement(
         "look_alike", f"'as' belongs to another phrase: {view.quote(at.first, at.after + 2)}"
     )
-    if use == "other" or rest[0] >= rest[1]:
+    if rest[0] >= rest[1]:
         return other
     verb = first_verb(view, rest)
     states = (
@@ -152,6 +160,8 @@ def read_as(view: View, at: Occurrence) -> Judgement:
         and not _goes_on(view, verb, rest)
         and subject(view, rest) not in PEOPLE
     )
+    if use == "other" and not (states and hint == "reason" and view.maths(rest)):
+        return other
     told = Judgement("narrative", f"'as' tells the moment: {view.quote(*rest)}")
     if verb is not None and _is_moment(view, rest, verb):
         return told
