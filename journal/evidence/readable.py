@@ -6,6 +6,7 @@ import re
 import unicodedata
 from collections import Counter
 from collections.abc import Container
+from functools import lru_cache
 
 from journal.lexicon.flags import HomeLanguages, load_home_languages
 from journal.records import NotScored
@@ -13,6 +14,8 @@ from journal.text.normalise import normalise_characters
 from journal.text.words import find_words
 
 _FEWEST_WORDS = 5
+_FOREIGN = 4
+"""An entry of which less than one word in so many is foreign is English."""
 _SYMBOL = re.compile(r"\d|[+×÷=<>%½¼¾⅓⅔]")
 _LETTERS = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*")
 _VOWEL = re.compile(r"[aeiouyàâäáãåąăæéèêëęėîïíìıöóôòõøœüúùûūů]", re.IGNORECASE)
@@ -56,11 +59,12 @@ def check_readable(text: str, known: Container[str]) -> NotScored | None:
         return "unreadable" if clean.strip() else "empty"
     languages = load_home_languages()
     words = _LETTERS.findall(clean.lower())
-    if _is_gibberish(words, known, languages) and not _SYMBOL.search(clean):
+    has_symbols = _SYMBOL.search(clean) is not None
+    if not has_symbols and _is_gibberish(words, known, languages):
         return "unreadable"
-    if name_language(clean, known, languages) is not None:
+    if _name_language(words, known, languages) is not None:
         return "not_english"
-    if len(spans) < _FEWEST_WORDS and not _SYMBOL.search(clean):
+    if len(spans) < _FEWEST_WORDS and not has_symbols:
         return "too_short"
     return None
 
@@ -84,14 +88,20 @@ def name_language(text: str, known: Container[str], languages: HomeLanguages) ->
         words are English is English.
     """
     words = _LETTERS.findall(normalise_characters(text).lower())
-    if not words:
+    return _name_language(words, known, languages)
+
+
+def _name_language(words: list[str], known: Container[str], languages: HomeLanguages) -> str | None:
+    told = [word for word in words if word not in languages.either]
+    listed = sum(word in languages.listed for word in told)
+    # Most entries end here: plain letters, and no share of another language's words.
+    if listed * _FOREIGN < max(len(told), 1) and "".join(words).isascii():
         return None
     scripts = [word for word in words if not _is_latin(word)]
     if len(scripts) * 2 > len(words):
         return "other"
     votes: Counter[str] = Counter()
     english = foreign = 0
-    told = [word for word in words if word not in languages.either]
     for word in told:
         if word in languages.english:
             english += 1
@@ -103,7 +113,7 @@ def name_language(text: str, known: Container[str], languages: HomeLanguages) ->
             foreign += 1
         elif word in known or not _is_latin(word) or _sounds_english(word, languages):
             english += 1
-    if not foreign or english * 2 >= len(told) or foreign * 4 < len(told):
+    if not foreign or english * 2 >= len(told) or foreign * _FOREIGN < len(told):
         return None
     if foreign == 1 and (english * 3 >= len(told) or len(words) < 3):
         return None
@@ -116,20 +126,15 @@ def _is_latin(word: str) -> bool:
 
 def _sounds_english(word: str, languages: HomeLanguages) -> bool:
     """Say whether a word sounds like one of the commonest English words, as children spell."""
-    return len(word) > 2 and _sound(word) in _sounds(languages)
+    return len(word) > 2 and _sound(word) in _sounds(languages.english)
 
 
-_SOUNDS: dict[int, frozenset[str]] = {}
+@lru_cache(maxsize=4)
+def _sounds(english: frozenset[str]) -> frozenset[str]:
+    return frozenset(_sound(word) for word in english if len(word) > 2)
 
 
-def _sounds(languages: HomeLanguages) -> frozenset[str]:
-    found = _SOUNDS.get(id(languages))
-    if found is None:
-        found = frozenset(_sound(word) for word in languages.english if len(word) > 2)
-        _SOUNDS[id(languages)] = found
-    return found
-
-
+@lru_cache(maxsize=8192)
 def _sound(word: str) -> str:
     for pattern, plain in _SIMPLER:
         word = pattern.sub(plain, word)
@@ -149,14 +154,15 @@ def _is_gibberish(words: list[str], known: Container[str], languages: HomeLangua
 
 
 def _is_listed(word: str, known: Container[str]) -> bool:
-    return (
-        len(word) > 2
-        and word in known
-        and not _REPEATED.search(word)
-        and not _runs_along_keys(word, _ROW_OF_A_WORD)
-    )
+    return len(word) > 2 and word in known and not _is_typed_at_random(word)
 
 
+@lru_cache(maxsize=8192)
+def _is_typed_at_random(word: str) -> bool:
+    return bool(_REPEATED.search(word)) or _runs_along_keys(word, _ROW_OF_A_WORD)
+
+
+@lru_cache(maxsize=8192)
 def _is_mashed(word: str) -> bool:
     if not _is_latin(word):
         return False

@@ -96,12 +96,13 @@ class NotAsserted:
 class Keywords:
     """Reasoning words that can be strung together without sense, as keys.
 
-    ``fillers`` say nothing beside them, ``bare`` says nothing beside a list of terms, and
+    ``listed`` are the connectives and the adverbs; ``fillers`` say nothing beside them, ``bare``
+    says nothing beside a list of terms, and
     ``natural`` are pairs that open a sentence.
     """
 
     connectives: frozenset[str]
-    adverbs: frozenset[str]
+    listed: frozenset[str]
     fillers: frozenset[str]
     natural: frozenset[tuple[str, ...]]
     bare: frozenset[str]
@@ -111,10 +112,11 @@ class Keywords:
 class HomeLanguages:
     """Common words of languages spoken at home, and the letters English has not.
 
-    ``either`` are spellings that decide nothing.
+    ``either`` are spellings that decide nothing; ``listed`` are the words of all languages.
     """
 
     words: Mapping[str, frozenset[str]]
+    listed: frozenset[str]
     letters: frozenset[str]
     english: frozenset[str]
     either: frozenset[str]
@@ -195,9 +197,10 @@ def load_keywords() -> Keywords:
     """Return the words that make up keyword strings."""
     data = _read("keywords.toml", None)
     with _naming(LEXICON / "keywords.toml"):
+        connectives = frozenset(map(key_of, data["connectives"].split()))
         return Keywords(
-            connectives=frozenset(map(key_of, data["connectives"].split())),
-            adverbs=frozenset(map(key_of, data["adverbs"].split())),
+            connectives=connectives,
+            listed=connectives | frozenset(map(key_of, data["adverbs"].split())),
             fillers=frozenset(map(key_of, data["fillers"].split())),
             natural=frozenset(tuple(map(key_of, pair.split())) for pair in data["natural"]),
             bare=frozenset(map(key_of, data["bare"].split())),
@@ -209,8 +212,10 @@ def load_home_languages() -> HomeLanguages:
     """Return the common words of home languages."""
     data = _read("home_languages.toml", None)
     with _naming(LEXICON / "home_languages.toml"):
+        words = {name: frozenset(listed.split()) for name, listed in data["words"].items()}
         return HomeLanguages(
-            {name: frozenset(words.split()) for name, words in data["words"].items()},
+            words,
+            frozenset().union(*words.values()),
             frozenset(data["letters"]),
             frozenset(data["english"].split()),
             frozenset(data["either"].split()),

@@ -18,7 +18,6 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -58,6 +57,17 @@ _PIECE = re.compile(
     r"|(?P<word>[0-9]+/[0-9]+|[0-9]+(?:\.[0-9]+)?|[^\W\d_]+(?:['’-][^\W\d_]+)*|[+×÷=<>%-])|(?P<space>\s+)"
 )
 _DEEPEST = 4
+_COMMONEST = "the a i is was it to of and you we in that not do have"
+_COMMON = (
+    "they my me he she no can get one two on so for if be because with all what how then when but "
+    "or by at are this there them up out know think say make number answer more big bigger than "
+    "add times line first like had did same 1 2 3 4 5 10 want will would could go use 0 = - x + "
+    "works work table need find each equal digit fraction half ten ones tens part shape side "
+    "always from as help us left take bit every square"
+)
+_WEIGHTS = {key_of(word): 40 for word in _COMMON.split()}
+_WEIGHTS |= {key_of(word): 200 for word in _COMMONEST.split()}
+"""How much oftener a word stands in an entry than the words of most patterns, roughly."""
 
 
 class PatternError(LexiconError):
@@ -84,8 +94,6 @@ class Pattern:
 
     def find(self, words: WordStream) -> list[tuple[int, int]]:
         """Return first and one-past-last word of every match, in order."""
-        if any(need.isdisjoint(words.present) for need in self.needs):
-            return []
         found = []
         for match in self.regex.finditer(words.joined):
             first = bisect_right(words.places, match.start()) - 1
@@ -164,20 +172,23 @@ class _Reader:
 
     def group(self, depth: int) -> tuple[str, list[frozenset[str]]]:
         ways: list[str] = []
-        firsts: list[frozenset[str] | None] = []
+        rarest: list[frozenset[str]] = []
         while True:
             regex, needs = self.sequence(depth)
             ways.append(regex)
-            firsts.append(needs[0] if needs else None)
+            rarest += [min(needs, key=_how_common)] if needs else []
             kind, piece = self.peek()
             if kind == "end":
                 self.fail("a bracket is opened and not closed; add ')'")
             self.at += 1
             if piece == ")":
                 break
-        if any(first is None for first in firsts):
-            return f"(?:{'|'.join(ways)})", []
-        return f"(?:{'|'.join(ways)})", [frozenset().union(*(f for f in firsts if f))]
+        needs = [frozenset().union(*rarest)] if len(rarest) == len(ways) else []
+        return f"(?:{'|'.join(ways)})", needs
+
+
+def _how_common(need: frozenset[str]) -> int:
+    return sum(_WEIGHTS.get(key, 1) for key in need)
 
 
 _BE = frozenset({"be", "was"})
@@ -233,24 +244,28 @@ class PatternIndex(Generic[Owner]):
         ]
         self._always: list[int] = []
         self._by_key: dict[str, list[int]] = {}
-        counts = Counter(
-            key for _, pattern in self._pairs for need in pattern.needs for key in need
-        )
         for number, (_, pattern) in enumerate(self._pairs):
             if not pattern.needs:
                 self._always.append(number)
                 continue
-            # A pattern is tried only where its rarest words turn up.
-            rarest = min(pattern.needs, key=lambda need: sum(counts[key] for key in need))
-            for key in rarest:
+            # A pattern is tried only where the rarest of the words it needs turn up.
+            for key in min(pattern.needs, key=_how_common):
                 self._by_key.setdefault(key, []).append(number)
+        self._triggers = frozenset(self._by_key)
 
     def find(self, words: WordStream) -> Iterator[tuple[Owner, Pattern, int, int]]:
         """Yield owner, pattern, first and one-past-last word of every match."""
         numbers = set(self._always)
-        for key in words.present & self._by_key.keys():
+        for key in words.present & self._triggers:
             numbers.update(self._by_key[key])
+        if not numbers:
+            return
+        present = words.present
         for number in sorted(numbers):
             owner, pattern = self._pairs[number]
-            for first, after in pattern.find(words):
-                yield owner, pattern, first, after
+            for need in pattern.needs:
+                if need.isdisjoint(present):
+                    break
+            else:
+                for first, after in pattern.find(words):
+                    yield owner, pattern, first, after

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
-from functools import lru_cache
+from functools import cached_property, lru_cache
+from itertools import accumulate
+from types import MappingProxyType
 
+_NO_SLIPS: Mapping[str, str] = MappingProxyType({})
 _WORD = re.compile(
     r"\d+/\d+|\d[\d,]*(?:\.\d+)?|\.\d+|[^\W\d_]+(?:'[^\W\d_]+)*|[.!?]+(?=\s|$)|[%+×÷=<>*/-]"
     r"|[\u00bc-\u00be\u2150-\u215e]"
@@ -168,7 +170,6 @@ def keys_of(word: str) -> tuple[str, ...]:
     return (key_of(word),)
 
 
-@dataclass(slots=True)
 class WordStream:
     """The words of a text as keys, with the way back to the text.
 
@@ -176,38 +177,68 @@ class WordStream:
     ----------
     text : str
         The text that was read.
-    keys : sequence of str
+    words : sequence of str
+        Its words in lower case.
+    slips : mapping of str to str
+        Misspelt words, with the word to read instead.
+
+    Attributes
+    ----------
+    keys : list of str
         One for each word, two for a contraction; "." for the end of a sentence.
-    starts, ends : sequence of int
-        Of each key's word, indices into ``text``, end exclusive.
+    present : frozenset of str
+        The different keys.
+    starts, ends : list of int
+        Of each key's word, indices into ``text``, end exclusive; worked out when first asked for.
+    joined, places
+        The keys as one text, and where each begins in it; worked out when first asked for.
     """
 
-    text: str
-    keys: Sequence[str]
-    starts: Sequence[int]
-    ends: Sequence[int]
-    joined: str = field(init=False)
-    places: list[int] = field(init=False)
-    present: frozenset[str] = field(init=False)
-
-    def __post_init__(self) -> None:
-        self.joined = f" {' '.join(self.keys)} "
-        self.places = []
-        at = 1
-        for key in self.keys:
-            self.places.append(at)
-            at += len(key) + 1
+    def __init__(self, text: str, words: Sequence[str], slips: Mapping[str, str]) -> None:
+        self.text = text
+        self.words = words
+        self.keys: list[str] = []
+        self._slips = slips
+        for word in words:
+            self.keys += keys_of(slips.get(word, word))
         self.present = frozenset(self.keys)
 
     def __len__(self) -> int:
         return len(self.keys)
+
+    @cached_property
+    def _spans(self) -> tuple[list[int], list[int]]:
+        starts: list[int] = []
+        ends: list[int] = []
+        for match in _WORD.finditer(_lower(self.text)):
+            for _ in keys_of(self._slips.get(match.group(), match.group())):
+                starts.append(match.start())
+                ends.append(match.end())
+        return starts, ends
+
+    @property
+    def starts(self) -> list[int]:
+        return self._spans[0]
+
+    @property
+    def ends(self) -> list[int]:
+        return self._spans[1]
+
+    @cached_property
+    def joined(self) -> str:
+        return f" {' '.join(self.keys)} "
+
+    @cached_property
+    def places(self) -> list[int]:
+        lengths = accumulate((len(key) + 1 for key in self.keys), initial=1)
+        return list(lengths)[:-1]
 
     def span(self, first: int, after: int) -> tuple[int, int]:
         """Return the stretch of ``text`` of words ``first`` to ``after`` (exclusive)."""
         return self.starts[first], self.ends[after - 1]
 
 
-def read_words(text: str, slips: Mapping[str, str] | None = None) -> WordStream:
+def read_words(text: str, slips: Mapping[str, str] = _NO_SLIPS) -> WordStream:
     """Read a text (after `normalise_characters`) as a stream of keys.
 
     Parameters
@@ -220,19 +251,21 @@ def read_words(text: str, slips: Mapping[str, str] | None = None) -> WordStream:
     Returns
     -------
     WordStream
+        The same one for the same text, where none of the slips stands in it.
     """
-    keys: list[str] = []
-    starts: list[int] = []
-    ends: list[int] = []
+    words = _read(text)
+    return words if slips.keys().isdisjoint(words.words) else WordStream(text, words.words, slips)
+
+
+@lru_cache(maxsize=128)
+def _read(text: str) -> WordStream:
+    """Read a text once for all kinds of flags: as many texts as are scored at a time."""
+    return WordStream(text, _WORD.findall(_lower(text)), _NO_SLIPS)
+
+
+def _lower(text: str) -> str:
     lower = text.lower()
+    # A few capitals grow when lowered; the offsets must not move.
     if len(lower) != len(text):
-        # A few capitals grow when lowered; the offsets must not move.
         lower = "".join(c.lower() if len(c.lower()) == 1 else c for c in text)
-    for match in _WORD.finditer(lower):
-        start, end = match.span()
-        word = match.group()
-        for key in keys_of(slips.get(word, word) if slips else word):
-            keys.append(key)
-            starts.append(start)
-            ends.append(end)
-    return WordStream(text, keys, starts, ends)
+    return lower

@@ -19,6 +19,8 @@ _FEWEST = 4
 """An entry is called copied from so many copied words on."""
 _OWN = 0.2
 """Share of the words that may be the child's own."""
+_AS_GIVEN = 0.4
+"""Share of the words that are spelt as they were given, however much a copy is misspelt."""
 
 
 def find_copied(parse: Parse, words: WordStream, setting: Setting) -> list[Flag]:
@@ -35,10 +37,13 @@ def find_copied(parse: Parse, words: WordStream, setting: Setting) -> list[Flag]
         return []
     places = [i for i, key in enumerate(words.keys) if key != "."]
     keys = [words.keys[i] for i in places]
+    inserted = [e for e in setting.excluded if e.why == "inserted"]
+    given = set().union(*sources)
+    if not inserted and sum(key in given for key in keys) < _AS_GIVEN * len(keys):
+        return []
     copied = [False] * len(keys)
     for source in sources:
         _mark_runs(keys, source, copied)
-    inserted = [e for e in setting.excluded if e.why == "inserted"]
     if inserted:
         for at, place in enumerate(places):
             start, end = own_span(parse, words, place, place + 1)

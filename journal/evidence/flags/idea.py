@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from functools import lru_cache
 
 from journal.evidence.flags.comparison import compares_rightly
 from journal.evidence.flags.stretches import make_flag, own_span, shorten
@@ -65,10 +64,23 @@ def find_ideas(
     return _once(flags)
 
 
-@lru_cache(maxsize=64)
 def index_ideas(ideas: tuple[Idea, ...]) -> PatternIndex[Idea]:
-    """Return the patterns of a watch-list, ready; kept for the lists in use."""
-    return PatternIndex([(idea, idea.patterns) for idea in ideas])
+    """Return the patterns of a watch-list, ready; kept for the lists in use.
+
+    A list is known again by its ideas themselves: to compare sixty of them by their words would
+    cost more than to look for them.
+    """
+    number = tuple(map(id, ideas))
+    if number not in _INDEXES:
+        if len(_INDEXES) >= _LISTS:
+            _INDEXES.clear()
+        _INDEXES[number] = ideas, PatternIndex([(idea, idea.patterns) for idea in ideas])
+    return _INDEXES[number][1]
+
+
+_LISTS = 64
+_INDEXES: dict[tuple[int, ...], tuple[tuple[Idea, ...], PatternIndex[Idea]]] = {}
+"""By the identity of the ideas, which are kept with their index so that it stays theirs."""
 
 
 def _pattern_matches(

@@ -24,8 +24,10 @@ def find_keyword_strings(parse: Parse, words: WordStream, keywords: Keywords) ->
     list of Flag
         Over each run, "and" and commas between its words included.
     """
-    listed = keywords.connectives | keywords.adverbs
+    listed = keywords.listed
     if not words.present & listed:
+        return []
+    if sum(key in listed for key in words.keys) < 2 and len(words) > 3:
         return []
     content = [k != "." and k not in listed and k not in keywords.fillers for k in words.keys]
     whole_is_bare = not any(content)

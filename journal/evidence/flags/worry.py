@@ -7,11 +7,12 @@ missed all the same, so no flag is not reassurance: every entry is read.
 from __future__ import annotations
 
 from collections.abc import Container, Mapping
+from functools import lru_cache
 
 from journal.evidence.flags.stretches import join_spans, make_flag
 from journal.language.parse import Parse
 from journal.lexicon.flags import Worries
-from journal.lexicon.word_keys import read_words
+from journal.lexicon.word_keys import WordStream, read_words
 from journal.records import Flag, Span
 from journal.text.likeness import one_letter_apart
 from journal.text.normalise import normalise_characters
@@ -21,12 +22,13 @@ _WHY = (
     "“{words}” may tell of danger or distress. Read the whole entry now and follow the school's "
     "safeguarding procedure; it is not scored until an adult has read it."
 )
+_NONE: frozenset[str] = frozenset()
 _CLOSE = 5
 """Words of at least so many letters are also read with one letter wrong."""
 
 
 def find_worries(
-    entry: Parse | OffsetMap | str, worries: Worries, known: Container[str] = frozenset()
+    entry: Parse | OffsetMap | str, worries: Worries, known: Container[str] = _NONE
 ) -> list[Flag]:
     """Find words that may tell of danger or distress.
 
@@ -49,7 +51,8 @@ def find_worries(
     offsets = entry.offsets if isinstance(entry, Parse) else entry
     text = offsets if isinstance(offsets, str) else offsets.original
     clean = normalise_characters(text)
-    spans = _stretches(clean, worries, _slips(clean, worries, known))
+    words = read_words(clean)
+    spans = _stretches(clean, worries, _slips(words, worries, known))
     if isinstance(offsets, OffsetMap) and offsets.working != clean:
         spans += [
             offsets.to_original(*span)
@@ -63,15 +66,20 @@ def _stretches(clean: str, worries: Worries, slips: Mapping[str, str]) -> list[S
     return [words.span(first, after) for first, after, _ in worries.phrases.find(words)]
 
 
-def _slips(clean: str, worries: Worries, known: Container[str]) -> Mapping[str, str]:
-    if known == frozenset():
+def _slips(words: WordStream, worries: Worries, known: Container[str]) -> Mapping[str, str]:
+    if known == _NONE:
         return worries.slips
-    slips = dict(worries.slips)
-    for word in set(clean.lower().split()):
-        word = word.strip(".,!?'\"")
-        if len(word) < _CLOSE or not word.isalpha() or word in known or word in slips:
-            continue
-        near = sorted(right for right in worries.words if one_letter_apart(word, right))
-        if near:
-            slips[word] = near[0]
-    return slips
+    near = {
+        word: right
+        for word in words.words
+        if len(word) >= _CLOSE and word not in known and word not in worries.slips
+        if (right := _find_near(word, worries.words))
+    }
+    return {**worries.slips, **near} if near else worries.slips
+
+
+@lru_cache(maxsize=8192)
+def _find_near(word: str, listed: frozenset[str]) -> str | None:
+    """Return the first listed word one letter away; most misspelt words come again."""
+    near = sorted(right for right in listed if one_letter_apart(word, right))
+    return near[0] if near and word.isalpha() else None
