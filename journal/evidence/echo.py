@@ -52,7 +52,7 @@ def find_echoes(parse: Parse, setting: Setting) -> list[Span]:
         words, places = _own_words(parse)
         for first, after in (*_runs(words, copied.runs), *_ordered(words, copied.lists)):
             spans.append(parse.span(places[first], places[after - 1] + 1))
-    return _joined(spans)
+    return _joined(spans) if spans else spans
 
 
 def find_word_lists(parse: Parse, setting: Setting) -> list[Span]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import lru_cache
 from typing import NamedTuple
 
 from journal.evidence.echo import find_echoes, is_echo
@@ -10,7 +11,7 @@ from journal.evidence.senses import Pieces, decide_sense, read_pieces
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
 from journal.lexicon.senses import load_senses
-from journal.lexicon.terms import Pattern, Symbol, TermIndex, split_words
+from journal.lexicon.terms import Pattern, Symbol, Term, TermIndex, split_words
 from journal.records import Sense, TermForm, TermKind, VocabularyUse
 from journal.text.normalise import normalise_characters
 
@@ -71,6 +72,7 @@ def find_vocabulary(parse: Parse, terms: TermIndex, setting: Setting) -> list[Vo
     matches = list(_find_matches(pieces, index))
     if not matches:
         return []
+    pieces.mark()
     _mark_strong(pieces, matches)
     echoes = find_echoes(parse, setting)
     uses = []
@@ -83,10 +85,13 @@ def find_vocabulary(parse: Parse, terms: TermIndex, setting: Setting) -> list[Vo
 
 def _find_matches(pieces: Pieces, index: TermIndex) -> Iterator[Match]:
     words = pieces.words
-    heads, own, symbols = index.heads, index.own, index.symbols
+    heads, own, symbols, starts = index.heads, index.own, index.symbols, index.starts
     at, count = 0, len(words)
     while at < count:
         word = words[at]
+        if word not in starts and not word[0].isdigit():
+            at += 1
+            continue
         if word[0].isdigit() or (word in symbols and not _opens_longer(pieces, at, index)):
             shown = _read_symbol(pieces, at, index)
             if shown is not None:
@@ -109,16 +114,19 @@ def _opens_longer(pieces: Pieces, at: int, index: TermIndex) -> bool:
 
 
 def _longest(pieces: Pieces, at: int, index: TermIndex) -> Iterator[Match]:
-    mine = _fitting(pieces, at, index.own)
+    mine = _fitting(pieces, at, index.own) if index.own else None
     listed = _fitting(pieces, at, index.heads)
     if listed is None or (mine is not None and len(mine.words) >= len(listed.words)):
         if mine is not None:
             yield Match(at, at + len(mine.words), mine)
         return
     after = at + len(listed.words)
+    if after == at + 1:
+        yield Match(at, after, listed)
+        return
     inside = []
     place = at
-    while index.own and place < after:
+    while place < after:
         shorter = _fitting(pieces, place, index.own)
         if shorter is not None and not listed.term.hides.intersection(shorter.words):
             inside.append(Match(place, place + len(shorter.words), shorter))
@@ -204,19 +212,23 @@ def _is_amount(word: str) -> bool:
 
 def _mark_strong(pieces: Pieces, matches: list[Match]) -> None:
     # Terms with no everyday sense are company for the words that have one.
-    table = load_senses()
     for match in matches:
-        term = match.pattern.term
-        name = term.name.lower()
-        if (
-            term.word_type == "technical"
-            and not term.everyday_sense_risk
-            and name not in table.plain
-            and name not in table.entries
-            and pieces.words[match.first] not in table.entries
-        ) or match.symbol is not None:
+        if match.symbol is not None or _is_firm(match.pattern.term, pieces.words[match.first]):
             for at in range(match.first, match.after):
                 pieces.strong[at] = True
+
+
+@lru_cache(maxsize=4096)
+def _is_firm(term: Term, word: str) -> bool:
+    table = load_senses()
+    name = term.name.lower()
+    return (
+        term.word_type == "technical"
+        and not term.everyday_sense_risk
+        and name not in table.plain
+        and name not in table.entries
+        and word not in table.entries
+    )
 
 
 def _read_use(

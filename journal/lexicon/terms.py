@@ -113,7 +113,7 @@ class TermIndex:
         Signs and what they show.
     """
 
-    __slots__ = ("_families", "_known", "_owners", "heads", "own", "symbols", "terms")
+    __slots__ = ("_families", "_known", "_owners", "heads", "own", "starts", "symbols", "terms")
 
     def __init__(
         self,
@@ -131,6 +131,7 @@ class TermIndex:
             for term in self.terms
             for words, form in self._families.forms_of(term.name)
         )
+        self.starts = frozenset(self.heads).union(symbols)
         self._owners = {
             pattern.words: pattern
             for patterns in reversed(self.heads.values())
@@ -177,6 +178,7 @@ class TermIndex:
             for name in names:
                 patterns.extend(self._own_patterns(name, kind == "target"))
         index.own = _by_first_word(patterns)
+        index.starts = self.starts.union(index.own)
         return index
 
     def _own_patterns(self, name: str, is_target: bool) -> Iterator[Pattern]:

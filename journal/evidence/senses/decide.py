@@ -157,6 +157,8 @@ def _elsewhere(
     pieces: Pieces, first: int, after: int, near: frozenset[str] = frozenset()
 ) -> SenseDecision | None:
     # Everyday company decides only where it stands nearer than any mathematics.
+    if not pieces.elsewhere:
+        return None
     words, start, end = load_senses().elsewhere, *pieces.window(first, after, REACH)
     for distance in range(1, REACH + 1):
         around = [at for at in (after - 1 + distance, first - distance) if start <= at < end]
@@ -184,9 +186,10 @@ def _plain_sense(pieces: Pieces, first: int, after: int, is_target: bool) -> Sen
 
 def _company(pieces: Pieces, first: int, after: int, *, soft: bool = False) -> int | None:
     start, end = pieces.window(first, after, REACH)
-    for distance in range(1, REACH + 1):
+    strong = pieces.strong
+    for distance in range(1, max(end - after, first - start) + 1):
         for at in (after - 1 + distance, first - distance):
-            if start <= at < end and (pieces.strong[at] or (soft and pieces.soft[at])):
+            if start <= at < end and (strong[at] or (soft and pieces.soft[at])):
                 return at
     return None
 

@@ -8,7 +8,10 @@ from functools import lru_cache
 
 from journal.language.parse import Parse, Token
 from journal.lexicon.kinds import load_kinds
+from journal.lexicon.senses import load_senses
 from journal.lexicon.terms import PIECES
+
+_SIGNS = frozenset("=+×÷%<>°√π")
 
 
 @dataclass(slots=True)
@@ -18,7 +21,8 @@ class Pieces:
     ``words`` are in lower case as corrected; ``tokens`` holds each piece's token; ``starts`` and
     ``ends`` are offsets into the original. ``strong`` marks pieces that are mathematics whatever
     stands beside them: numbers, and terms with no everyday sense; ``soft`` marks the words of
-    shape, fraction, operation and comparison that children use about mathematics.
+    shape, fraction, operation and comparison that children use about mathematics; ``elsewhere``
+    says whether any word is of life outside the lesson.
     """
 
     parse: Parse
@@ -28,9 +32,24 @@ class Pieces:
     ends: list[int]
     strong: list[bool] = field(default_factory=list)
     soft: list[bool] = field(default_factory=list)
+    elsewhere: bool = False
 
     def __len__(self) -> int:
         return len(self.words)
+
+    def mark(self) -> None:
+        """Fill in ``strong`` by the numbers and signs, and ``soft``."""
+        numbers, soft_words, elsewhere = (
+            load_kinds()["number"],
+            _soft_words(),
+            load_senses().elsewhere,
+        )
+        self.strong = [
+            word in numbers or (not word.isalpha() and (word[0].isnumeric() or word in _SIGNS))
+            for word in self.words
+        ]
+        self.soft = [word in soft_words for word in self.words]
+        self.elsewhere = not elsewhere.isdisjoint(self.words)
 
     def said(self, first: int, after: int) -> str:
         """Return the child's own words for pieces, for quoting."""
@@ -58,40 +77,39 @@ def read_pieces(parse: Parse) -> Pieces:
     -------
     Pieces
         "2D" and "7x8" fall apart; a hyphen between words and the full stops of "a.m." are left
-        out, a minus sign between numbers stays.
+        out, a minus sign between numbers stays. ``strong`` and ``soft`` are empty until
+        `Pieces.mark`.
     """
-    words: list[str] = []
     tokens: list[Token] = []
-    starts: list[int] = []
-    ends: list[int] = []
-    kinds = load_kinds()
-    numbers = kinds["number"]
-    strong: list[bool] = []
-    soft_words = _soft_words()
+    cut: list[tuple[int, str, int, int]] = []
     row = parse.tokens
     for token in row:
         word = token.lower
-        if word.isalpha():
-            words.append(word)
+        if word.isalpha() or word.isdecimal() or (len(word) == 1 and word != "-"):
             tokens.append(token)
-            starts.append(token.start)
-            ends.append(token.end)
-            strong.append(word in numbers)
-            continue
-        if word == "-" and _joins_words(row, token):
-            continue
-        exact = token.end - token.start == len(word)
-        for found in PIECES.finditer(word):
-            piece = found.group()
-            if piece in "-." and piece != word and not _is_minus(piece, word, found.start()):
-                continue
-            words.append(piece)
-            tokens.append(token)
-            starts.append(token.start + found.start() if exact else token.start)
-            ends.append(token.start + found.end() if exact else token.end)
-            strong.append(piece[0].isnumeric() or piece in "=+×÷%<>°√π" or piece in numbers)
-    soft = [word in soft_words for word in words]
-    return Pieces(parse, words, tokens, starts, ends, strong, soft)
+        elif word != "-" or not _joins_words(row, token):
+            exact = token.end - token.start == len(word)
+            for piece, first in _pieces_of(word):
+                start = token.start + first if exact else token.start
+                cut.append((len(tokens), piece, start, start + len(piece) if exact else token.end))
+                tokens.append(token)
+    words = [token.lower for token in tokens]
+    starts = [token.start for token in tokens]
+    ends = [token.end for token in tokens]
+    for at, piece, start, end in cut:
+        words[at], starts[at], ends[at] = piece, start, end
+    return Pieces(parse, words, tokens, starts, ends)
+
+
+@lru_cache(maxsize=2048)
+def _pieces_of(word: str) -> tuple[tuple[str, int], ...]:
+    return tuple(
+        (found.group(), found.start())
+        for found in PIECES.finditer(word)
+        if found.group() not in "-."
+        or found.group() == word
+        or _is_minus(found.group(), word, found.start())
+    )
 
 
 @lru_cache(maxsize=1)
