@@ -22,6 +22,7 @@ from journal.evidence.mathematics import find_mathematics
 from journal.evidence.metacognition import find_metacognition
 from journal.evidence.readable import check_readable
 from journal.evidence.reasons import find_reasons, mark_central
+from journal.evidence.reasons.own_words import keep_own_words
 from journal.evidence.setting import Setting
 from journal.evidence.vocabulary import find_vocabulary
 from journal.language.parse import Parse
@@ -312,6 +313,7 @@ class Scorer:
         mathematics = find_mathematics(parse, vocabulary, informal, claims)
         markers = find_markers(parse, self._markers, mathematics, setting)
         reasons = find_reasons(parse, markers, claims, mathematics, setting)
+        reasons = keep_own_words(reasons, setting.excluded, parse.text)
         claims = mark_central(claims, reasons, parse, setting)
         vocabulary = _mark_in_reason(vocabulary, reasons)
         flags = find_flags(parse, vocabulary, markers, reasons, claims, mathematics, setting)
