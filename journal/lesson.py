@@ -49,8 +49,20 @@ def _find_lesson(entry: Entry, plan: Plan | None) -> Lesson | None:
     return None
 
 
+_found_ideas: dict[tuple[str, str], tuple[Idea, ...]] = {}
+
+
 def _ideas(plan: Plan | None, lesson: Lesson | None) -> tuple[Idea, ...]:
-    """Return the plan's ideas to listen for, then the general ones that it does not name."""
-    own = plan.ideas_for(lesson) if plan and lesson else ()
-    named = {idea.id for idea in own}
-    return own + tuple(idea for idea in load_watchlist() if idea.id not in named)
+    """Return the plan's ideas to listen for, then the general ones that it does not name.
+
+    One tuple a lesson, however many entries it has: patterns are compiled once for each.
+    """
+    if plan is None or lesson is None:
+        return load_watchlist()
+    key = (plan.sha256, lesson.id)
+    if key not in _found_ideas:
+        own = plan.ideas_for(lesson)
+        named = {idea.id for idea in own}
+        general = (idea for idea in load_watchlist() if idea.id not in named)
+        _found_ideas[key] = (*own, *general)
+    return _found_ideas[key]
