@@ -5,7 +5,7 @@ from __future__ import annotations
 from journal.evidence.claims.lexing import Lexemes
 from journal.evidence.claims.phrases import load_operation_words
 from journal.evidence.claims.verdicts import Found
-from journal.lexicon.facts import load_claim_words
+from journal.lexicon.facts import load_claim_words, load_number_words
 
 _LISTS = load_claim_words()
 _SENTENCE_ENDS = _LISTS["sentence ends"]
@@ -21,6 +21,29 @@ _WRONG = _LISTS["wrong"]
 _MISTAKEN = _LISTS["mistaken"]
 _POINTERS = _LISTS["pointers"]
 _DENIALS = _LISTS["denials"]
+_NUMBERS = load_number_words()
+_ENDORSING = (
+    ("i", "agree"),
+    ("i", "agreed"),
+    ("i", "believed"),
+    ("i", "believe"),
+    ("i", "think", "so"),
+    ("he", "was", "right"),
+    ("she", "was", "right"),
+    ("they", "were", "right"),
+    ("he", "is", "right"),
+    ("she", "is", "right"),
+    ("they", "are", "right"),
+    ("she's", "right"),
+    ("he's", "right"),
+    ("is", "right"),
+    ("is", "correct"),
+    ("is", "true"),
+    ("was", "right"),
+    ("was", "correct"),
+    ("that's", "right"),
+    ("thats", "right"),
+)
 _VERB_FIRST = load_operation_words()["verb"]
 _FORMER = (
     ("at", "first"),
@@ -76,12 +99,22 @@ _REJECTED = (
     ("by", "accident"),
     ("by", "mistake"),
     ("mixed", "up"),
+    ("forgot", "to"),
+    ("forgetting", "to"),
+    ("didn't", "carry"),
     ("mistake", "was"),
     ("mistake", "and"),
     ("mistake", "of"),
     ("what", "if"),
     ("wonder",),
     ("wondered",),
+)
+_COUNTING = frozenset("it that this which and then so pattern sequence he's table".split())
+_FIRST_SAID = (
+    ("first", "i", "said"),
+    ("first", "i", "put"),
+    ("first", "i", "wrote"),
+    ("first", "i", "believed"),
 )
 _LONGEST = 30
 _NEAR = 9
@@ -106,9 +139,10 @@ def is_asserted(lexemes: Lexemes, found: Found) -> bool:
     return not (
         _is_asked(lexemes, found, before)
         or _is_supposed(lexemes, found, before)
+        or _would_be(lexemes, found, before)
         or _is_rejected(before)
         or _was_believed(lexemes, found, before)
-        or _is_reported(lexemes, found, before)
+        or (_is_reported(lexemes, found, before) and not _is_endorsed(lexemes, found.end))
         or _is_quoted(lexemes, found, before)
         or _is_taken_back(lexemes, found)
     )
@@ -161,6 +195,15 @@ def _is_supposed(lexemes: Lexemes, found: Found, before: list[str]) -> bool:
     return not (rest in (["you"], ["i"], ["we"]) and lexemes.text(found.start) in _VERB_FIRST)
 
 
+def _would_be(lexemes: Lexemes, found: Found, before: list[str]) -> bool:
+    """Say whether a statement follows from something supposed: "if that worked 3 + 4 would be"."""
+    at = _last(before, _SUPPOSING)
+    if at is None or "would" not in lexemes.texts[found.start : found.end]:
+        return False
+    # "if you add 3 and 4 it would be 7" supposes nothing strange.
+    return not any(word.isdigit() or word in _NUMBERS for word in before[at:])
+
+
 def _last(words: list[str], wanted: frozenset[str]) -> int | None:
     for at in range(len(words) - 1, -1, -1):
         if words[at] in wanted:
@@ -202,10 +245,16 @@ def _was_believed(lexemes: Lexemes, found: Found, before: list[str]) -> bool:
         held = held or not _BELIEF.isdisjoint(before)
         if held and not any(word in _TURNS or word == "realised" for word in rest):
             return True
+    wrong = found.verdict == "false"
+    end = _ends(before, _FIRST_SAID)
+    if end is not None and wrong and _TURNS.isdisjoint(before[end:]):
+        return True
     at = _last(before, frozenset(("thought", "believed", "assumed", "guessed")))
     if at is None or any(word in _TURNS for word in before[at:]):
         return False
-    return _turns_after(lexemes, found.end)
+    # A wrong idea told as past needs no turn after it.
+    past = wrong and len(before) - at <= 3 and before[at - 1 : at] == ["i"]
+    return past or _turns_after(lexemes, found.end)
 
 
 def _turns_after(lexemes: Lexemes, end: int) -> bool:
@@ -227,6 +276,9 @@ def _turns_after(lexemes: Lexemes, end: int) -> bool:
 
 
 def _is_reported(lexemes: Lexemes, found: Found, before: list[str]) -> bool:
+    if len(before) > 1 and before[-1] in ("goes", "went"):
+        # "Zara goes 3 + 4 is 8"; "it goes 3, 6, 9" is no one's word.
+        return before[-2].isalpha() and before[-2] not in _OWN and before[-2] not in _COUNTING
     after = found.end + (lexemes.text(found.end) in (",", '"'))
     after += lexemes.text(after) in (",", '"')
     if lexemes.text(after) in ("said", "says") and lexemes.text(after + 1) not in _OWN:
@@ -241,6 +293,14 @@ def _is_reported(lexemes: Lexemes, found: Found, before: list[str]) -> bool:
             at = _last(before[:at], _SPEECH)
             continue
         return subject is not None and subject not in _OWN
+    return False
+
+
+def _is_endorsed(lexemes: Lexemes, end: int) -> bool:
+    """Say whether the child takes over what was reported: "and I agree", "and he was right"."""
+    for at in range(end, end + 4):
+        if any(lexemes.follows(at, *phrase) for phrase in _ENDORSING):
+            return not any(word in ("but", "n't", "?") for word in lexemes.texts[end:at])
     return False
 
 

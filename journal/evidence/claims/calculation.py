@@ -44,6 +44,9 @@ class Side:
         A single number in words.
     divided : bool
         Written "12/4".
+    swapped : Fraction or None
+        What a taking away or sharing told in words comes to with its two numbers the other way
+        round ("3 take away 10" as 10 - 3).
     """
 
     start: int
@@ -61,6 +64,7 @@ class Side:
     words: bool = False
     spelt: bool = False
     divided: bool = False
+    swapped: Fraction | None = None
 
     @property
     def known(self) -> bool:
@@ -132,6 +136,9 @@ def work_out(chain: Chain, start: int, end: int) -> Side:
         if scaled and len(operands) > 1:
             # "half of 6 + 4": half of 6, or half of the sum?
             side.doubt = True
+    if len(operands) == 2 and chain.words and chain.operators[0] in ("divide", "subtract"):
+        if all(operand.known for operand in operands):
+            side.swapped = _apply(chain.operators[0], operands[1].values[0], operands[0].values[0])
     if len(operands) == 2 and chain.operators == ["divide"] and side.known:
         side.division = (operands[0].values[0], operands[1].values[0])
     if len(operands) == 2 and chain.operators[0] in ("add", "from"):

@@ -15,7 +15,18 @@ _OPENERS = load_claim_words()["openers"]
 _PRONOUN_HEADS = load_claim_words()["pronoun heads"]
 _OPEN = load_claim_words()["goes on"]
 _SAFE_AFTER = load_claim_words()["new thought"]
+_HEARD_AS = frozenset(("too", "to", "tu", "won", "for", "fore", "ate", "sicks", "free"))
+_TENS = frozenset(word for word, entry in _WORDS.items() if entry.kind == "ten")
+_STATING = (
+    load_claim_words()["equal verbs"] | load_claim_words()["property verbs"] | frozenset("=<>")
+) - frozenset(("left", "will", "would"))
 _DOUBT_AFTER_AND = load_claim_words()["goes on after and"]
+
+
+def opens_statement(lexemes: Lexemes, at: int) -> bool:
+    """Say whether a quantity at a lexeme is the beginning of a statement ("8 is a factor")."""
+    side = read_side(lexemes, at)
+    return side is not None and lexemes.text(side.end) in _STATING
 
 
 def is_label(lexemes: Lexemes, at: int) -> bool:
@@ -58,12 +69,13 @@ def begins_itself(lexemes: Lexemes, at: int, free_from: int) -> bool | None:
     word = _WORDS.get(before.text)
     if word is not None:
         return None
-    if before.text in ("of", "a", "an", "the"):
+    if before.text in ("of", "a", "an", "the", "another", "not"):
         return None
     if before.text == "and" and at - 1 != free_from:
         two = lexemes[at - 2]
         if two.kind == "numeral" or two.text in _WORDS:
-            return None
+            # "I did 45 add 38 and 45 + 38 = 83": the calculation before is whole.
+            return True if lexemes.text(at - 3) in _OPERATOR_ENDS else None
     if before.text == "," and at - 1 != free_from and lexemes[at - 2].kind == "numeral":
         return None
     return True
@@ -74,6 +86,8 @@ def opens_freely(lexemes: Lexemes, at: int, free_from: int) -> bool:
     if is_label(lexemes, at):
         return False
     before = lexemes[at - 1]
+    if before.text == "number" and lexemes.text(at - 2) in ("the", "my"):
+        return True
     return at == free_from or not before.text or before.text in _OPENERS
 
 
@@ -104,6 +118,12 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
         return read_number(lexemes, end + 1) is not None and lexemes.glued(end)
     if after.text in _OPEN:
         return True
+    if after.kind == "numeral" and lexemes.text(end + 1) == ")":
+        # The next one of a numbered list.
+        return False
+    if after.text in _HEARD_AS and lexemes.text(end - 1) in _TENS:
+        # "forty too", "thirty won": two or one may be meant.
+        return True
     if after.kind in ("numeral", "barrier") or after.text in _WORDS:
         # Another statement may begin here without any comma.
         return not _statement_at(lexemes, end)
@@ -112,7 +132,11 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
         if lexemes.text(after_and) in _DOUBT_AFTER_AND and not _statement_at(lexemes, after_and):
             return True
         number = read_side(lexemes, after_and)
-        return number is not None and read_relation(lexemes, number.end) is None
+        if number is None:
+            return False
+        relation = read_relation(lexemes, number.end)
+        # "is 60 and 15 and that is 75": the second belongs to the first.
+        return relation is None or (relation.told and not number.operation)
     if after.text == "," and read_number(lexemes, end + 1) is not None:
         return not _statement_at(lexemes, end + 1)
     if after.kind != "word" or symbol:

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from math import isqrt
 from typing import cast
 
 from journal.evidence.claims.calculation import Chain, Side, work_out
@@ -40,10 +41,23 @@ _AFTER = Phrases(
         ("cubed", "cube"),
         ("³", "cube"),
         ("^ 3", "cube"),
+        ("to the power of 2", "square"),
+        ("to the power of two", "square"),
+        ("to the power 2", "square"),
+        ("to the power of 3", "cube"),
+        ("to the power of three", "cube"),
+        ("to the power 3", "cube"),
+        *((f"{by} itself", "square") for by in ("times", "multiplied by", "times by", "x", "×")),
+        *((f"{by} itself", "double") for by in ("add", "plus", "added to", "+")),
         ("doubled", "double"),
         ("halved", "halve"),
     )
 )
+_ROOTS = Phrases(
+    (form, "root")
+    for form in ("√", "square root of", "the square root of", "root of", "the square root")
+)
+_COINS = frozenset(("coin", "coins", "piece", "pieces", "note", "notes", "stamp", "stamps"))
 _WHOLES = frozenset(("a", "an", "the", "my", "your", "his", "her", "our", "their", "one"))
 _PERSONS = load_claim_words()["sharers"]
 _UNKNOWN = frozenset(("?", "_", "__", "___", "____", "□", "☐", "something"))
@@ -100,8 +114,23 @@ def _operator(lexemes: Lexemes, at: int) -> tuple[str, int, bool] | None:
     if text in _SYMBOLS:
         operation = {"+": "add", "-": "subtract", "–": "subtract", "÷": "divide", "/": "divide"}
         return operation.get(text, "multiply"), at + 1, True
+    if text == "between":
+        return ("divide", at + 1, False) if _shares(lexemes, at + 1) else None
     found = _BETWEEN.match(lexemes, at)
     return None if found is None else (*found, False)
+
+
+def _shares(lexemes: Lexemes, at: int) -> bool:
+    """Say whether "between" shares: "12 sweets between 4 is 3 each"."""
+    number = read_number(lexemes, at)
+    if number is None:
+        return False
+    for place in range(number.end, number.end + 7):
+        if lexemes.text(place) in ("and", "", ".", ","):
+            return False
+        if lexemes.text(place) == "each":
+            return True
+    return False
 
 
 def _operand(lexemes: Lexemes, at: int) -> Side | None:
@@ -131,6 +160,9 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
     before = _before(lexemes, at) or _pair_or_verb(lexemes, at)
     if before is not None:
         return before
+    root = _ROOTS.match(lexemes, at)
+    if root is not None:
+        return _root(lexemes, at, root[1])
     if text == "the" and lexemes[at + 1].kind == "numeral":
         number = read_number(lexemes, at + 1)
         if number is None:
@@ -146,6 +178,16 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
             return side
     number = read_number(lexemes, at)
     return None if number is None else _quantity(lexemes, at, number)
+
+
+def _root(lexemes: Lexemes, at: int, end: int) -> Side | None:
+    """Read what follows "the square root of": a square number of which it is exact."""
+    number = read_number(lexemes, end)
+    if number is None or number.style != "whole" or not 0 <= number.value <= _MAX_POWER:
+        return None
+    root = isqrt(int(number.value))
+    values = (Fraction(root),) if root**2 == number.value else ()
+    return Side(at, number.end, values, operation=True, first=number.value)
 
 
 def _is_minus(lexemes: Lexemes, at: int) -> bool:
@@ -175,6 +217,11 @@ def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
         if inner is not None and inner.known:
             return _scaled(side, inner, value)
         return _part_of_whole(lexemes, side)
+    coins = _coins(lexemes, side)
+    if coins is not None:
+        return coins
+    if text == "out" and lexemes.text(end + 1) == "of" and number.style == "whole":
+        return _out_of(lexemes, side) or side
     unit = _unit_at(lexemes, end, glued=lexemes.glued(end))
     if unit is not None:
         side.unit, side.values = unit, (value * unit.size,)
@@ -194,6 +241,32 @@ def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
         side.noun, side.end = text, end + 1
         return side
     return _after(lexemes, side)
+
+
+def _coins(lexemes: Lexemes, side: Side) -> Side | None:
+    """Read "20p coins" after a count."""
+    at = side.end
+    if lexemes[at].kind != "numeral" or lexemes.text(at + 2) not in _COINS:
+        return None
+    unit = _unit_at(lexemes, at + 1, glued=lexemes.glued(at + 1))
+    value = read_number(lexemes, at)
+    if unit is None or unit.dimension != "money" or value is None or value.end != at + 1:
+        return None
+    count = side.values[0]
+    side.values, side.unit, side.end = (count * value.value * unit.size,), unit, at + 3
+    side.operation, side.first, side.words = True, count, True
+    return side
+
+
+def _out_of(lexemes: Lexemes, side: Side) -> Side | None:
+    """Read "out of 4" after "3", as the fraction it is."""
+    whole = read_number(lexemes, side.end + 2)
+    if whole is None or whole.style != "whole" or not 0 <= side.values[0] <= whole.value:
+        return None
+    if not whole.value:
+        return None
+    side.values, side.style, side.end = (side.values[0] / whole.value,), "fraction", whole.end
+    return side
 
 
 def _plural(lexemes: Lexemes, at: int) -> tuple[Fraction, int] | None:
@@ -312,7 +385,9 @@ def _before(lexemes: Lexemes, at: int) -> Side | None:
 def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
     """Read "the sum of 3 and 4", "add 3 and 4", "take 3 away from 10", "share 12 by 3"."""
     pair = _PAIR.match(lexemes, at) if lexemes.text(at) in _PAIR else None
-    verb = _VERB.match(lexemes, at) if pair is None and lexemes.text(at) in _VERB else None
+    verb = None
+    if pair is None and lexemes.text(at) in _VERB and not _after_number(lexemes, at):
+        verb = _VERB.match(lexemes, at)
     found = pair or verb
     if found is None:
         return None
@@ -339,7 +414,8 @@ def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
     if lexemes.text(link) not in joins:
         return None
     second = _single(lexemes, link + 1)
-    if second is None:
+    if second is None or (lexemes.text(link) == "and" and lexemes.text(second.end) in _SYMBOLS):
+        # "then I add 38 and 45 + 38 = 83"
         return None
     kind = {"subtract": "from"}.get(operation, operation)
     chain = Chain([first, second], [kind], words=True)
@@ -350,6 +426,11 @@ def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
         elif lexemes.text(side.end) == "and" and read_number(lexemes, side.end + 1) is not None:
             side.doubt = True
     return side
+
+
+def _after_number(lexemes: Lexemes, at: int) -> bool:
+    """Say whether the verb at a lexeme stands between two numbers ("45 add 38")."""
+    return lexemes[at - 1].kind == "numeral" or lexemes.text(at - 1) in _WORDS
 
 
 def _single(lexemes: Lexemes, at: int) -> Side | None:

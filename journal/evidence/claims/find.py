@@ -8,7 +8,9 @@ from journal.evidence.claims.assertion import is_asserted, is_supposed, sentence
 from journal.evidence.claims.contents import read_contents
 from journal.evidence.claims.expressions import read_side
 from journal.evidence.claims.factors import read_factor_list
+from journal.evidence.claims.general import read_general
 from journal.evidence.claims.lexing import Lexemes, read_lexemes
+from journal.evidence.claims.measures import read_measure
 from journal.evidence.claims.phrases import load_operation_words
 from journal.evidence.claims.place_value import read_digit_value, read_places, read_rounding
 from journal.evidence.claims.properties import read_property
@@ -19,7 +21,7 @@ from journal.evidence.claims.shapes import (
     read_parts,
     starts_shape,
 )
-from journal.evidence.claims.statements import read_statement
+from journal.evidence.claims.statements import read_carried, read_statement
 from journal.evidence.claims.verdicts import Found
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
@@ -34,6 +36,8 @@ def _triggers() -> frozenset[str]:
     words.update(name for name in load_units() if len(name) > 3)
     words.update(thing.split()[-1] for thing, _ in load_shape_facts())
     words.update(f"{thing.split()[-1]}s" for thing, _ in load_shape_facts())
+    words.update(("odd", "even", "odds", "evens", "multiplying", "dividing", "multiplication"))
+    words.update(("multiply", "divide", "division", "prime", "primes", "timesing"))
     words -= {"one", "point", "past", "turn", "line"}
     return frozenset(words)
 
@@ -48,7 +52,8 @@ _FOLLOW = (
     | _SIGNS
     | _ROUNDING
     | frozenset(("comes", "came", "come", "adds", "add", "added", "works", "or", "in", "both"))
-    | frozenset(("always", "had", "~", ">", "gives"))
+    | frozenset(("always", "had", "~", ">", "gives", "between", "out"))
+    | frozenset(("simplifies", "simplified", "cancels", "converts", "reduces", "turns"))
 )
 _NUMERAL = re.compile(r"[\d½¼¾⅓⅔⅕⅛]")
 # Without any of these words or signs nothing is claimed.
@@ -58,7 +63,8 @@ _LINKS = frozenset(
         *load_claim_words()["property verbs"],
         *("comes", "come", "came", "adds", "add", "added", "works", "thats", "its", "theres"),
         *("means", "stands", "represents", "measures", "had", "havent", "hasnt", "round"),
-        *("rounds", "rounded", "equal", "total"),
+        *("rounds", "rounded", "equal", "total", "simplifies", "simplified", "cancels"),
+        *("converts", "reduces", "turns", "stays", "lasts"),
     )
 )
 _TRIGGERS = _triggers()
@@ -85,9 +91,20 @@ _STARTS = (
     | SHAPE_STARTS
     | frozenset("(£-–?_□")
 )
-_SMALL = frozenset(("a", "an", "the", "in", "all", "every", "any", "each", "there"))
+_SMALL = frozenset(("a", "an", "the", "in", "all", "every", "any", "each", "there", "some"))
 _AFTER_SMALL = (_STARTS - _SMALL - load_claim_words()["property verbs"]) | frozenset(
     (*load_units(), "are", "is", "digit", "difference", "product", "sum", "total", "the")
+)
+_GENERAL = frozenset(
+    "any a an every each all the whatever two 2 0 1 zero one nought odd odds even evens adding add "
+    "multiplying multiplication timesing multiply dividing division divide sharing when some "
+    "square squares rectangle rectangles rhombus rhombuses parallelogram parallelograms "
+    "triangle triangles kite kites trapezium trapeziums".split()
+)
+_MEASURES = frozenset("the a an area perimeter mean range average half quarter from".split())
+_STARTS |= _GENERAL | _MEASURES
+_AFTER_SMALL |= frozenset(
+    "odd odds even evens number numbers area perimeter mean range average half quarter whole".split()
 )
 _NOT_COUNTED = _UNCOUNTED | _LINKS | frozenset(load_number_words()) | frozenset(load_units())
 
@@ -162,14 +179,15 @@ def _may_start(lexemes: Lexemes, at: int) -> bool:
 
 def _find(lexemes: Lexemes) -> list[Found]:
     found: list[Found] = []
-    free_from = -1
+    free_from = -10
     at = 0
     while at < len(lexemes):
         lexeme = lexemes[at]
-        if lexeme.kind != "numeral" and not _may_start(lexemes, at):
+        if lexeme.kind not in ("numeral", "barrier") and not _may_start(lexemes, at):
             at += 1
             continue
-        read = _read(lexemes, at, free_from)
+        carried = read_carried(lexemes, at, found[-1]) if found and at - free_from <= 5 else None
+        read = ([carried], carried.end) if carried else _read(lexemes, at, free_from)
         if read is None:
             at += 1
             continue
@@ -195,6 +213,10 @@ def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] 
         one = read_factor_list(lexemes, at)
     elif text.startswith("round"):
         one = read_rounding(lexemes, at)
+    if one is None and text in _GENERAL:
+        one = read_general(lexemes, at)
+    if one is None and (text in _MEASURES or lexemes[at].kind in ("numeral", "barrier")):
+        one = read_measure(lexemes, at)
     if one is None and starts_shape(lexemes, at):
         same = None
         if 0 < free_from < at <= free_from + 3:

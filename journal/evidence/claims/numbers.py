@@ -17,7 +17,28 @@ _WORDS = load_number_words()
 _ORDINAL_ENDINGS = frozenset(("st", "nd", "rd", "th"))
 _PERCENT = frozenset(("%", "percent", "percentage"))
 _LINKS = frozenset(("is", "are", "=", "makes", "equals", "make", "was", "gives", "got"))
-_OPERATORS = frozenset(("times", "plus", "add", "minus", "lots", "x", "×", "+", "divided", "more"))
+_OPERATORS = frozenset(
+    (
+        *(
+            "times",
+            "plus",
+            "add",
+            "minus",
+            "lots",
+            "x",
+            "×",
+            "+",
+            "divided",
+            "more",
+            "*",
+            "÷",
+            "-",
+            "=",
+        ),
+        *("take", "takeaway", "subtract", "multiplied", "shared", "groups", "less", "percent", "%"),
+        *(word for word, entry in _WORDS.items() if entry.kind in ("plural", "place")),
+    )
+)
 _OPENING = frozenset(("a", "an", "point"))
 _VULGAR_LIMIT = 1000
 _INTEGERS = {
@@ -174,6 +195,8 @@ def _places(lexemes: Lexemes, end: int, value: Fraction, size: Fraction) -> Numb
             amount = Fraction(int(count.text))
         elif (word := _WORDS.get(count.text)) is not None and word.kind == "small":
             amount = word.value
+        elif count.text == "no":
+            amount = Fraction(0)
         place = _WORDS.get(lexemes.text(at + 1))
         if amount is None or place is None:
             break

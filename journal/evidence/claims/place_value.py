@@ -62,6 +62,8 @@ _ROUNDS = Phrases(
         "goes up to",
     )
 )
+# Rounded to these now and then, though seldom said so.
+_ODD_SIZES = tuple(Fraction(size) for size in (5, 25, 50, 500))
 _NEAREST = frozenset(("nearest", "closest"))
 _RESULTS = Phrases(
     (phrase, phrase)
@@ -241,7 +243,7 @@ def read_rounding(lexemes: Lexemes, at: int) -> Found | None:
         return None
     end = number.end
     size = None
-    if lexemes.text(end) == "rounded" and lexemes.follows(end + 1, "to", "the"):
+    if lexemes.text(end) == "rounded" and _nearest(lexemes, end + 1) is not None:
         end += 1
     near = _nearest(lexemes, end)
     if near is not None:
@@ -282,7 +284,22 @@ def _rounded(
     sizes = [Fraction(10) ** power for power in range(-3, 7)]
     if any(_round(number.value, each) == said.value != number.value for each in sizes):
         return Found(start, end, "true", None)
-    return Found(start, end, "undecided", None)
+    # True of no size at all: wrong however it was rounded.
+    plain = number.style == said.style == "whole" and said.value not in (number.value, 0)
+    plain = plain and any(text.startswith("round") for text in lexemes.texts[start:end])
+    plain = plain and all(_round(number.value, each) != said.value for each in _ODD_SIZES)
+    sure = plain and not goes_on(lexemes, end, symbol=False)
+    return Found(start, end, "false" if sure else "undecided", None)
+
+
+def _decimal_places(lexemes: Lexemes, at: int) -> tuple[Fraction, int] | None:
+    """Read "1 decimal place", "two dp" as the size rounded to."""
+    count = {"one": 1, "1": 1, "a": 1, "two": 2, "2": 2, "three": 3, "3": 3}.get(lexemes.text(at))
+    if count is None:
+        return None
+    if lexemes.text(at + 1) == "decimal" and lexemes.text(at + 2) in ("place", "places"):
+        return Fraction(1, 10**count), at + 3
+    return (Fraction(1, 10**count), at + 2) if lexemes.text(at + 1) in ("dp", "d.p") else None
 
 
 def _round(value: Fraction, size: Fraction) -> Fraction:
@@ -292,6 +309,9 @@ def _round(value: Fraction, size: Fraction) -> Fraction:
 
 def _nearest(lexemes: Lexemes, at: int) -> tuple[Fraction, int] | None:
     at += lexemes.text(at) == "to"
+    places = _decimal_places(lexemes, at)
+    if places is not None:
+        return places
     at += lexemes.text(at) == "the"
     if lexemes.text(at) not in _NEAREST:
         return None

@@ -12,6 +12,7 @@ from journal.evidence.claims.contexts import (
     is_label,
     names_one,
     opens_freely,
+    opens_statement,
     thought_ends,
 )
 from journal.evidence.claims.expressions import read_side
@@ -248,6 +249,9 @@ def _others(lexemes: Lexemes, at: int) -> tuple[list[int], int] | None:
         number = read_number(lexemes, end)
         if number is None or number.value.denominator != 1 or number.value <= 0:
             break
+        if found and opens_statement(lexemes, end):
+            # "a factor of 42 and 8 is .."
+            break
         found.append(int(number.value))
         at = number.end
         if lexemes.text(at) != "and":
@@ -336,6 +340,8 @@ def _ends_in(lexemes: Lexemes, end: int, numbers: list[Fraction]) -> _Said | Non
         endings.append(str(number.value))
         end = number.end
         if lexemes.text(end) not in ("or", "and") or read_number(lexemes, end + 1) is None:
+            break
+        if opens_statement(lexemes, end + 1):
             break
         end += 1
     if not endings or any(value.denominator != 1 for value in numbers):

@@ -29,6 +29,18 @@ _PHRASES = Phrases(
         "equals to",
         "equal to",
         "goes to",
+        "simplifies to",
+        "simplifies down to",
+        "simplified to",
+        "simplified is",
+        "simplified down to",
+        "simplified down is",
+        "can be simplified to",
+        "cancels to",
+        "cancels down to",
+        "converts to",
+        "reduces to",
+        "turns into",
     )
 )
 _MODALS = load_claim_words()["auxiliaries"]
@@ -47,6 +59,7 @@ _THAN: dict[str, RelationKind] = {
     "under": "less",
     "below": "less",
 }
+_TELLERS = frozenset(("i", "you", "we"))
 _LONGEST_LEAD = 6
 
 
@@ -122,7 +135,8 @@ def read_relation(lexemes: Lexemes, at: int) -> Relation | None:
         if verb:
             break
     leads = lexemes.texts[at:lead]
-    weak = ("then" in leads and "you" not in leads) or not _OTHERS.isdisjoint(leads)
+    weak = ("then" in leads and not _TELLERS & set(leads)) or not _OTHERS.isdisjoint(leads)
+    weak = weak or ({",", "and"} <= set(leads) and not {"i", "you", "we"} & set(leads))
     told = lead > at and leads[0] not in ("which", "that", "that's", "thats", "altogether", "also")
     other = not _OTHERS.isdisjoint(leads)
     if lexemes.text(lead) in _SYMBOLS and lead > at and not weak:

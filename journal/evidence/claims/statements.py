@@ -27,6 +27,9 @@ from journal.evidence.claims.verdicts import (
 from journal.records import Verdict
 
 _REMAINDERS = frozenset(("remainder", "r", "rem", "remainders"))
+_CARRYING = frozenset(
+    "so and then , . because cos since that means i know know if therefore also ; a one".split()
+)
 _LEFT = frozenset(("left", "leftover", "remaining", "over"))
 
 
@@ -72,7 +75,7 @@ def _links(lexemes: Lexemes, left: Side, *, doubt: bool) -> tuple[list[Found], i
     found: list[Found] = []
     last = left.end
     relation = read_relation(lexemes, left.end)
-    running = False
+    chained = False
     while relation is not None:
         if relation.kind == "between":
             within = _between(lexemes, left, relation, doubt=doubt)
@@ -86,11 +89,11 @@ def _links(lexemes: Lexemes, left: Side, *, doubt: bool) -> tuple[list[Found], i
         following = read_relation(lexemes, right.end)
         if following is not None and following.kind == "equal" and _new_thought(lexemes, right):
             following = None
-        link = _link(lexemes, left, relation, right, following, doubt=doubt, running=running)
+        link = _link(lexemes, left, relation, right, following, doubt=doubt, chained=chained)
         if link is not None:
             found.append(link)
         last = max(right.end, link.end if link is not None else 0)
-        running = right.operation
+        chained = True
         if not relation.negated:
             left = right
             doubt = doubt and not right.operation
@@ -111,7 +114,7 @@ def _link(
     following: Relation | None,
     *,
     doubt: bool,
-    running: bool,
+    chained: bool,
 ) -> Found | None:
     rest = _remainder(lexemes, right)
     if rest is not None and relation.kind == "equal" and left.division is not None:
@@ -134,6 +137,9 @@ def _link(
     if verdict == "undecided" and left.known and not left.operation and (relation.told or plain):
         return None
     end = right.end
+    if verdict == "false" and chained and _tail(lexemes, left) == right.values[:1]:
+        # "5 x 20 = 100 + 5 x 3 = 15": each step is right, only the signs run on.
+        verdict = "undecided"
     if relation.kind == "equal" and verdict == "false" and _runs_on(left, right):
         # "3 + 4 = 7 + 2 = 9": each step is right, only the sign runs on.
         if following is None:
@@ -151,6 +157,13 @@ def _link(
     if not right.known:
         computed = None
     return Found(left.start, end, verdict, computed, relation.other)
+
+
+def _tail(lexemes: Lexemes, left: Side) -> tuple[Fraction, ...] | None:
+    """Return what a calculation comes to without its first number and sign."""
+    first = read_number(lexemes, left.start)
+    rest = None if first is None else read_side(lexemes, first.end + 1)
+    return rest.values if rest is not None and rest.end == left.end and rest.operation else None
 
 
 def _runs_on(left: Side, right: Side) -> bool:
@@ -256,3 +269,40 @@ def _and_sum(lexemes: Lexemes, left: Side) -> Side | None:
         or (right.known and right.values[0] == product and lexemes.text(end) != "=")
     )
     return side
+
+
+def read_carried(lexemes: Lexemes, at: int, link: Found) -> Found | None:
+    """Read "so a quarter is 8" after "half of 30 is 15": a part of the same amount.
+
+    Parameters
+    ----------
+    lexemes : Lexemes
+        Of the working text.
+    at : int
+        Where the part must begin.
+    link : Found
+        The statement before.
+    """
+    whole = read_side(lexemes, link.start)
+    part = read_side(lexemes, at)
+    if whole is None or part is None or whole.whole != "of" or not whole.first:
+        return None
+    if part.style not in ("fraction", "percent") or part.operation or part.doubt or part.whole:
+        return None
+    if not set(lexemes.texts[link.end : at]) <= _CARRYING or len(whole.values) != 1:
+        return None
+    relation = read_relation(lexemes, part.end)
+    right = None if relation is None else read_side(lexemes, relation.end)
+    if relation is None or right is None or relation.kind != "equal" or relation.negated:
+        return None
+    if right.operation or right.style in ("fraction", "percent") or len(right.values) != 1:
+        return None
+    if right.unit is not None and right.unit != whole.unit:
+        return None
+    amount = part.values[0] * whole.values[0] / whole.first
+    said = right.values[0] * (whole.unit.size if whole.unit and not right.unit else 1)
+    verdict: Verdict = "true" if said == amount else "false"
+    plain = relation.weak or relation.about or goes_on(lexemes, right.end, symbol=relation.symbol)
+    if verdict == "false" and (plain or right.doubt or right.noun):
+        verdict = "undecided"
+    return Found(at, right.end, verdict, write_value(amount, "decimal", whole.unit))

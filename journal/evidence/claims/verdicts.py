@@ -73,6 +73,7 @@ def check_link(left: Side, relation: Relation, right: Side, *, doubt: bool) -> V
         # Different things counted are not the same amount of anything.
         return "true" if _same_things(left, right) else "undecided"
     doubt = doubt or left.doubt or right.doubt or relation.weak or not sure
+    doubt = doubt or (left.swapped is not None and left.swapped in rights and not relation.negated)
     if doubt or not _surely_false(left, relation, right):
         return "undecided"
     return "false"
@@ -114,6 +115,9 @@ def _surely_false(left: Side, relation: Relation, right: Side) -> bool:
         return False
     if _rounded(left, right) or _rounded(right, left):
         return False
+    if left.style in ("fraction", "percent") and not left.operation and right.operation:
+        # "One quarter is 20 ÷ 4": a quarter of what was spoken of.
+        return right.values[0] < 1
     if left.operation or right.operation:
         return not (_is_quotient(left, right) or _is_quotient(right, left))
     if left.unit is not None and right.unit is not None:
