@@ -185,6 +185,9 @@ def _starts_anew(tokens: Sequence[Token], carries: list[bool], first: int, i: in
         return False
     if carries[i] and token.lower in _WITH_VERB_INSIDE:
         return True
+    if token.lower in ("it", "them") and i + 1 < len(tokens) and tokens[i + 1].pos == "DET":
+        # "when you fold it the sides match": an object.
+        return False
     if token.lower in _PRONOUNS:
         verb = _verb_within(carries, i, 3)
     elif token.pos in ("DET", "NUM") or token.lower in ("both", "all", "every", "each"):

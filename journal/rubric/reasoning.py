@@ -1,59 +1,92 @@
-"""Strand A, reasoning: the decision questions A1 to A4b, and the rules for hard cases.
+"""Strand A, reasoning: the decision questions A1 to A4b.
 
-Each question takes the evidence and returns a `Step`: its answer, the words that decided and why.
-The rules have the numbers of the written rubric.
+Each question takes the evidence and returns a `Step`: its answer, the words that decided and why,
+and whether a small change would turn it.
 """
 
 from __future__ import annotations
 
-import re
-
-from journal.evidence.clauses import find_clauses
 from journal.evidence.evidence import Evidence
-from journal.evidence.reasons.generality import is_general
 from journal.lexicon.reasoning_words import load_reasoning_words
-from journal.records import Claim, Flag, Reason, Span, Step
+from journal.records import Reason, Span, Step
+from journal.rubric.generality import general_statements
+from journal.rubric.rules import (
+    numerals,
+    r7_supports_generally,
+    r17_central_claim,
+    r17_idea_to_check,
+    r18_topic_alone,
+    sound_reasons,
+)
 
 WORDS = load_reasoning_words()
 
-_NUMERAL = re.compile(r"[0-9]+")
-LINKING = ("link", "check", "counter_example")
+LINKING = ("link", "check", "counter_example", "limit")
+_WEAK = {
+    "mathematical": "the words are strung together without sense",
+    "procedural": "it tells a step",
+    "circular": "it says the claim again",
+    "not_mathematical": "it gives nothing mathematical",
+}
+_ROLES = {
+    "link": "says why the reason settles it",
+    "check": "a check, written out",
+    "counter_example": "a case that goes against it",
+    "limit": "where it works and where it stops",
+}
+_LONG_REASON = 9
+"""Tokens from which a single reason may hold a second fact."""
 
 
 def ask_a1(evidence: Evidence) -> Step:
     """A1: is any mathematical object, action or idea named beyond the topic alone?"""  # noqa: D400
     spans = _named_mathematics(evidence)
-    if not spans:
-        return Step("A1", False, False, (), "no mathematical object, action or idea is named")
-    if r18_is_topic_alone(evidence):
-        why = f"only the topic is named: {_quote(evidence, spans[0])}"
-        return Step("A1", False, True, spans[:1], why)
-    return Step("A1", True, False, spans, f"names mathematics: {_quote(evidence, *spans[:3])}")
+    if spans:
+        if r18_topic_alone(evidence):
+            why = f"only the topic is named: {_quote(evidence, spans[0])}"
+            return Step("A1", False, True, spans[:1], why)
+        why = f"names mathematics: {_quote(evidence, *spans[:3])}"
+        return Step("A1", True, len(spans) == 1, spans, why)
+    judged = _judged_by_name(evidence)
+    if judged:
+        why = f"names mathematics: {_quote(evidence, *judged[:3])}"
+        return Step("A1", True, True, judged, why)
+    return Step("A1", False, False, (), "no mathematical object, action or idea is named")
 
 
 def ask_a2(evidence: Evidence) -> Step:
     """A2: is there a statement of why or how it follows, tied to the mathematics?"""  # noqa: D400
-    grounds = _sound(evidence)
+    grounds = sound_reasons(evidence)
     if grounds:
         first = grounds[0]
         spans = (first.reason,) if first.claim is None else (first.claim, first.reason)
-        return Step("A2", True, False, spans, f"a reason: {_quote(evidence, first.reason)}")
+        near = len(grounds) == 1 and (first.marker is None or not _names(evidence, first.reason))
+        return Step("A2", True, near, spans, f"a reason: {_quote(evidence, first.reason)}")
     if evidence.reasons:
         weak = evidence.reasons[0]
         why = f"{_quote(evidence, weak.reason)} is no reason: {_WEAK[weak.ground]}"
-        return Step("A2", False, weak.ground == "procedural", (weak.reason,), why)
-    return Step("A2", False, False, (), "tells what was done or is so, not why")
+        near = weak.ground != "not_mathematical" or _names(evidence, weak.reason)
+        return Step("A2", False, near, (weak.reason,), why)
+    near = bool(general_statements(evidence.parse, ())) or any(
+        marker.function in ("reason", "result", "condition") and marker.reading != "look_alike"
+        for marker in evidence.markers
+    )
+    return Step("A2", False, near, (), "tells what was done or is so, not why")
 
 
 def ask_a3a(evidence: Evidence) -> Step:
     """A3a: is there a link that settles the reason, a check, or a counter-example?"""  # noqa: D400
-    joined = _sound(evidence)
-    for reason in joined:
-        if reason.role in LINKING:
-            why = f"{_ROLES[reason.role]}: {_quote(evidence, reason.reason)}"
-            return Step("A3a", True, False, (reason.reason,), why)
+    joined = sound_reasons(evidence)
+    linking = [reason for reason in joined if reason.role in LINKING]
+    if linking:
+        reason = linking[0]
+        # A link of no reason but its own stands in one clause with it.
+        near = len(linking) == 1 and reason.role == "link" and reason.supports is None
+        why = f"{_ROLES[reason.role]}: {_quote(evidence, reason.reason)}"
+        return Step("A3a", True, near, (reason.reason,), why)
+    near = len({reason.reason for reason in joined}) > 1 or _is_long(evidence, joined[0])
     why = f"one reason, nothing says why it settles it: {_quote(evidence, joined[0].reason)}"
-    return Step("A3a", False, len(joined) > 1, (joined[0].reason,), why)
+    return Step("A3a", False, near, (joined[0].reason,), why)
 
 
 def ask_a3b(evidence: Evidence) -> Step:
@@ -68,120 +101,70 @@ def ask_a3b(evidence: Evidence) -> Step:
     if idea is not None:
         span = (idea.start, idea.end)
         return Step("A3b", None, True, (span,), f"an idea to check: {_quote(evidence, span)}")
-    return Step("A3b", None, False, (), "truth not checked")
+    return Step("A3b", None, claim is not None, (), "truth not checked")
 
 
 def ask_a4a(evidence: Evidence) -> Step:
     """A4a: is anything claimed beyond the cases that were worked?"""  # noqa: D400
-    general = general_statements(evidence)
+    general = general_statements(evidence.parse, evidence.reasons)
     if not general:
-        return Step("A4a", False, False, (), "stays with the cases that were worked")
-    return Step("A4a", True, False, general, f"claims it generally: {_quote(evidence, general[0])}")
+        # A general statement that stands as a reason could have been the claim.
+        near = bool(general_statements(evidence.parse, ()))
+        return Step("A4a", False, near, (), "stays with the cases that were worked")
+    near = not any(_is_strongly_general(evidence, span) for span in general)
+    return Step("A4a", True, near, general, f"claims it generally: {_quote(evidence, general[0])}")
 
 
 def ask_a4b(evidence: Evidence) -> Step:
     """A4b: does structure, argument, a set of cases or a limit support the general claim?"""  # noqa: D400
-    general = general_statements(evidence)
-    claimed = set().union(*(_numerals(evidence, span) for span in general))
+    general = general_statements(evidence.parse, evidence.reasons)
+    claimed: set[str] = set().union(*(numerals(evidence, span) for span in general))
     support = [
-        reason for reason in _sound(evidence) if r7_supports_generally(evidence, reason, claimed)
+        reason
+        for reason in sound_reasons(evidence)
+        if r7_supports_generally(evidence, reason, claimed)
     ]
     if not support:
         return Step("A4b", False, True, (), "the general claim rests on a case, not on structure")
     span = support[-1].reason
-    return Step("A4b", True, False, (span,), f"supported: {_quote(evidence, span)}")
-
-
-def r7_supports_generally(evidence: Evidence, reason: Reason, claimed: set[str]) -> bool:
-    """R7: one example, in numbers of its own, never supports a generalisation."""
-    if reason.role == "limit":
-        return True
-    if reason.role != "link":
-        return False
-    return len(_numerals(evidence, reason.reason) - claimed) < 2
-
-
-def r17_central_claim(evidence: Evidence) -> Claim | None:
-    """R17: the claim that answers the prompt, else the one the first reason supports."""
-    return next((claim for claim in evidence.claims if claim.central), None)
-
-
-def r17_idea_to_check(evidence: Evidence) -> Flag | None:
-    """R17: where its truth can't be settled, an idea on the watch-list holds the level at 2."""
-    return next((flag for flag in evidence.flags if flag.kind == "idea_to_check"), None)
-
-
-def r11_is_keyword_string(evidence: Evidence, span: Span) -> bool:
-    """R11: words strung together without sense give no reason."""
-    return any(
-        flag.kind == "keyword_string" and flag.start < span[1] and span[0] < flag.end
-        for flag in evidence.flags
-    )
-
-
-def r18_is_topic_alone(evidence: Evidence) -> bool:
-    """R18: "we did fractions" names the topic and nothing else."""
-    parse, kinds = evidence.parse, evidence.mathematics.kinds
-    named = [i for i, kind in enumerate(kinds) if kind is not None]
-    if not named or len(named) > 2 or any(not parse.tokens[i].lower.isalpha() for i in named):
-        return False
-    if any(kinds[i] in ("quantity", "relation") for i in named):
-        return False
-    verbs = {token.lemma for token in parse.tokens if token.pos in ("VERB", "AUX")}
-    about = any(token.lower in _TOPIC_WORDS for token in parse.tokens)
-    return verbs <= (_TOPIC_VERBS | {"be"} if about else _TOPIC_VERBS)
-
-
-def general_statements(evidence: Evidence) -> tuple[Span, ...]:
-    """Return the general statements that stand as claims, not as the reasons of others."""
-    parse = evidence.parse
-    reasons = [reason.reason for reason in evidence.reasons]
-    claims = {reason.claim for reason in evidence.reasons if reason.claim is not None}
-    stretches = {parse.span(clause.first, clause.after) for clause in find_clauses(parse)}
-    return tuple(
-        span
-        for span in sorted(claims | stretches)
-        if not any(start < span[1] and span[0] < end for start, end in reasons)
-        and is_general(parse, *parse.tokens_in(*span))
-    )
-
-
-_TOPIC_VERBS = WORDS["topic_verb"]
-_TOPIC_WORDS = WORDS["topic_word"]
-_WEAK = {
-    "mathematical": "the words are strung together without sense",
-    "procedural": "it tells a step",
-    "circular": "it says the claim again",
-    "not_mathematical": "it gives nothing mathematical",
-}
-_ROLES = {
-    "link": "says why the reason settles it",
-    "check": "a check, written out",
-    "counter_example": "a case that goes against it",
-}
-
-
-def _sound(evidence: Evidence) -> list[Reason]:
-    return [
-        reason
-        for reason in evidence.reasons
-        if reason.ground == "mathematical" and not r11_is_keyword_string(evidence, reason.reason)
-    ]
-
-
-def _numerals(evidence: Evidence, span: Span) -> set[str]:
-    return set(_NUMERAL.findall(evidence.parse.text[span[0] : span[1]]))
+    near = len(support) == 1 and support[0].supports is None
+    return Step("A4b", True, near, (span,), f"supported: {_quote(evidence, span)}")
 
 
 def _named_mathematics(evidence: Evidence) -> tuple[Span, ...]:
-    parse, kinds = evidence.parse, evidence.mathematics.kinds
     named = tuple(
         (token.start, token.end)
-        for token, kind in zip(parse.tokens, kinds, strict=True)
+        for token, kind in zip(evidence.parse.tokens, evidence.mathematics.kinds, strict=True)
         if kind is not None
     )
     # "because the more people there are the less you get" names its mathematics by its structure.
-    return named or tuple(reason.reason for reason in _sound(evidence))
+    return named or tuple(reason.reason for reason in sound_reasons(evidence))
+
+
+def _judged_by_name(evidence: Evidence) -> tuple[Span, ...]:
+    """Return what names mathematics by judging or comparing: "true" of a prompt, "greater than"."""
+    tokens = evidence.parse.tokens
+    asked = evidence.setting.prompt is not None
+    return tuple(
+        (token.start, token.end)
+        for i, token in enumerate(tokens)
+        if (asked and token.lower in WORDS["judged"])
+        or (i + 1 < len(tokens) and f"{token.lower}_{tokens[i + 1].lower}" in WORDS["named_pairs"])
+    )
+
+
+def _names(evidence: Evidence, span: Span) -> bool:
+    return evidence.mathematics.any_in(*evidence.parse.tokens_in(*span))
+
+
+def _is_long(evidence: Evidence, reason: Reason) -> bool:
+    first, after = evidence.parse.tokens_in(*reason.reason)
+    return after - first >= _LONG_REASON
+
+
+def _is_strongly_general(evidence: Evidence, span: Span) -> bool:
+    first, after = evidence.parse.tokens_in(*span)
+    return any(t.lower in WORDS["general"] for t in evidence.parse.tokens[first:after])
 
 
 def _quote(evidence: Evidence, *spans: Span) -> str:

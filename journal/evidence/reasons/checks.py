@@ -14,6 +14,9 @@ _NEARLY = re.compile(
     r"|makes sense|is reasonable|(it|that|answer|i)( ?i?'?s| is| was|'?m| am) (right|correct))\b"
 )
 _ANOTHER_WAY = re.compile(r"\b(second|another|other|different) (way|method)\b|\b(make|be) sure\b")
+_ONLY = re.compile(
+    r"\bonly (works?|true|has to be true|if|when|happens?|for|counts?)\b|\bdoes ?n.?t work (if|when)\b"
+)
 _NEGATED_GENERAL = (
     "not always",
     "n't always",
@@ -27,6 +30,8 @@ _NEGATED_GENERAL = (
     "n't work for",
     "isnt always",
     "doesnt always",
+    "n't true for every",
+    "n't true for all",
     "wrong that",
     "false that",
 )
@@ -76,8 +81,14 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     """Return counter-examples to a general claim, and the limits of one."""
     found: list[Draft] = []
     for k, said in enumerate(page.propositions):
-        text = page.parse.surface(said.clause.first, said.clause.after).lower().replace("’", "'")
-        text = text.replace(" n't", "n't")
+        text = _text(page, said).replace("’", "'").replace(" n't", "n't")
+        if _ONLY.search(text) and said.mathematical and not said.told:
+            draft = _draft_at(drafts, k)
+            if draft is None:
+                found.append(Draft((k, k + 1), (k - 1, k) if k else None, role="limit"))
+            elif draft.ground == "mathematical":
+                draft.role = "limit"
+            continue
         if not any(phrase in text for phrase in _NEGATED_GENERAL):
             continue
         cases = [
@@ -86,8 +97,11 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
             if _is_case(page, page.propositions[j])
         ]
         for j in cases:
-            role = "counter_example" if j == cases[-1] else "limit"
             draft = _draft_at(drafts, j)
+            whole = draft is not None and sum(draft.reason[0] <= i < draft.reason[1] for i in cases)
+            role = "counter_example" if j == cases[-1] and whole != len(cases) else "limit"
+            if len(cases) == 1:
+                role = "counter_example"
             if draft is None:
                 found.append(Draft((j, j + 1), (k, k + 1), role=role))  # type: ignore[arg-type]
             else:

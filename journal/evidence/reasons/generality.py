@@ -16,6 +16,9 @@ _CORRELATES = re.compile(
     r"|\b(if|when|whenever|whether) (the|a|your|any|both|two|its|it's|it is)( \w+)? "
     r"(number|numbers|fraction|denominator|numerator|digit|digits|side|sides)\b"
 )
+_BINDING = frozenset(
+    ("ca", "cant", "can't", "cannot", "must", "can", "could", "wo", "wont", "never", "always")
+)
 _WHATEVER = (
     "no matter",
     "every time you",
@@ -68,6 +71,8 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
             return True
     if _CORRELATES.search(joined):
         return True
+    if len(tokens) > 2 and words[0] in ("a", "an") and _is_class(tokens[1]) and _BINDING & set(words):
+        return True
     opened = first > 0 and parse.tokens[first - 1].lower in ("if", "when", "whenever")
     return _is_about_a_class(words, opened)
 
@@ -76,11 +81,21 @@ def _is_open(tokens: Sequence[Token], i: int) -> bool:
     word = tokens[i].lower
     if word in ("all", "each", "every", "any"):
         following = tokens[i + 1] if i + 1 < len(tokens) else None
+        if word == "all" and following is not None and following.lower == "the":
+            # "all the numbers in the 4 times table"; "all the sides" are those of one shape.
+            after = [t.lower for t in tokens[i + 2 : i + 5]]
+            return bool(after) and after[0] in ("numbers", "multiples", "answers") and (
+                not {"in", "that", "ending"}.isdisjoint(after)
+            )
         if following is None or following.lower in _NARROW or following.pos in ("NUM", "VERB"):
             return False
         ahead = tokens[i + 1 : i + 4]
         return any(t.lower in _CLASS or t.lemma in _CLASS for t in ahead) and word != "each"
     return word in ("always", "never", "whenever", "whatever", "whichever", "anything")
+
+
+def _is_class(token: Token) -> bool:
+    return token.lower in _CLASS or token.lemma in _CLASS
 
 
 def _is_letter(tokens: Sequence[Token], i: int) -> bool:

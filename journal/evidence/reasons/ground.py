@@ -49,7 +49,7 @@ def check_ground(
         return "not_mathematical"
     if follows and not any(_can_follow(said) for said in claim):
         return "not_mathematical"
-    if claim and all(said.learning or said.bare for said in claim):
+    if claim and all(said.learning for said in claim):
         return "not_mathematical"
     if claim and _repeats(page, sound, claim, follows):
         return "circular"
@@ -100,10 +100,10 @@ def _repeats(
 ) -> bool:
     given: frozenset[str] = frozenset().union(*(said.content for said in reason))
     claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
-    if given == claimed:
+    if not given or given == claimed:
         return bool(given)
     exactly = follows or all(said.calculation for said in reason)
-    return not exactly and given <= claimed and not _has_other_subject(page, reason, claim)
+    return given <= claimed and not exactly and not _has_other_subject(page, reason, claim)
 
 
 def _has_other_subject(

@@ -135,6 +135,8 @@ def _split(page: Page, draft: Draft) -> Draft | None:
     rest = page.propositions[first + 1 : end]
     if _only_looks(page, first):
         return None
+    if fact.conditional:
+        return None
     if fact.generic and is_link(fact, claim) and any(s.mathematical and not s.told for s in rest):
         draft.reason = first + 1, end
         return Draft((first, first + 1), draft.claim, draft.marker, "link", supports=draft)
@@ -220,7 +222,7 @@ def _is_whole_argument(page: Page, draft: Draft) -> bool:
         return False
     claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
     return any(
-        said.structure >= 2
+        said.structure >= 1
         and not said.told
         and not said.calculation
         and not said.lists_parts

@@ -311,6 +311,9 @@ def _is_rule(
         and action.lemma in WORDS["rule_action"]
         and not any(t.pos == "NUM" for t in tokens[verb : clause.after])
         and present.isdisjoint(WORDS["rule_reasoned"])
+        # "you cant add thirds and quarters" says what is impossible.
+        and tokens[verb].lower not in ("ca", "cant", "can't", "could", "cannot")
+        and "cannot" not in present
     )
 
 
