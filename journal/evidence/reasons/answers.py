@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from journal.evidence.reasons.drafts import Draft
+from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
 _SAYS_YES = frozenset(("yes", "no", "yeah", "yep", "nope", "true", "false"))
@@ -24,7 +25,9 @@ def find_answers(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
             return []
         first += 1
     end = first
-    while end < len(page.propositions) and _answers(page, end):
+    while end < len(page.propositions) and (
+        _answers(page, end) or page.propositions[end].conditional
+    ):
         end += 1
     if first == end or not (first or page.claims_in_prompt or _says_yes(page)):
         return []
@@ -33,8 +36,10 @@ def find_answers(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
 
 def _answers(page: Page, k: int) -> bool:
     said = page.propositions[k]
-    if said.calculation or said.rule or said.conditional or _is_own_step(page, said):
+    if said.rule or _is_own_step(page, said):
         return False
+    if said.calculation:
+        return _says_yes(page) and sum(w[0].isdigit() for w in said.content - page.prompt) > 1
     if said.learned or said.learning or said.feeling or said.vouched or said.bare:
         return False
     tokens = page.parse.tokens[said.clause.first : said.clause.after]
@@ -46,6 +51,8 @@ def _answers(page: Page, k: int) -> bool:
         return False
     if not said.structure and not any(t.lower in _AMOUNT for t in tokens):
         return False
+    if is_general(page.parse, said.clause.first, said.clause.after):
+        return True
     own = said.content - page.prompt - _SAYS_YES
     return len(own) > 1 or (bool(own) and not said.judges)
 

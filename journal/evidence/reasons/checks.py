@@ -82,7 +82,7 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     found: list[Draft] = []
     for k, said in enumerate(page.propositions):
         text = _text(page, said).replace("’", "'").replace(" n't", "n't")
-        if _ONLY.search(text) and said.mathematical and not said.told:
+        if _ONLY.search(text) and not said.told:
             draft = _draft_at(drafts, k)
             if draft is None:
                 found.append(Draft((k, k + 1), (k - 1, k) if k else None, role="limit"))
@@ -98,10 +98,9 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         ]
         for j in cases:
             draft = _draft_at(drafts, j)
-            whole = draft is not None and sum(draft.reason[0] <= i < draft.reason[1] for i in cases)
-            role = "counter_example" if j == cases[-1] and whole != len(cases) else "limit"
-            if len(cases) == 1:
-                role = "counter_example"
+            role = "counter_example" if j == cases[-1] else "limit"
+            if draft is not None and draft.role == "limit":
+                continue
             if draft is None:
                 found.append(Draft((j, j + 1), (k, k + 1), role=role))  # type: ignore[arg-type]
             else:

@@ -39,6 +39,8 @@ _WHATEVER = (
     "for any",
     "for all",
     "the only",
+    "only works",
+    "only true",
 )
 
 
@@ -61,7 +63,8 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
     """
     tokens = parse.tokens[first:after]
     words = [token.lower for token in tokens]
-    joined = " ".join(words).replace(" n't", "n't")
+    opened = first > 0 and parse.tokens[first - 1].lower in ("if", "when", "whenever")
+    joined = " ".join(["if", *words] if opened else words).replace(" n't", "n't")
     if any(phrase in joined for phrase in _WHATEVER):
         return True
     for i, token in enumerate(tokens):
@@ -73,7 +76,6 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
         return True
     if len(tokens) > 2 and words[0] in ("a", "an") and _is_class(tokens[1]) and _BINDING & set(words):
         return True
-    opened = first > 0 and parse.tokens[first - 1].lower in ("if", "when", "whenever")
     return _is_about_a_class(words, opened)
 
 

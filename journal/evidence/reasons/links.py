@@ -76,7 +76,8 @@ def is_applied(said: Proposition, facts: Sequence[Proposition]) -> bool:
 def _is_one_step(page: Page, j: int) -> bool:
     """Say whether a clause belongs to the one before: a condition, or what came of a sum."""
     said, before = page.propositions[j], page.propositions[j - 1]
-    if said.conditional or (before.conditional and not supposes(page, j)):
+    follows = before.conditional and said.clause.joint != "and"
+    if said.conditional or (follows and not supposes(page, j)):
         return True
     subject = page.parse.tokens[said.core].lower
     return before.calculation and subject in _TAKES_UP and said.structure < 2
@@ -166,7 +167,9 @@ def _within_claim(page: Page, draft: Draft) -> Draft | None:
     for j in range(first + 1, end):
         said = page.propositions[j]
         earlier = said_in(page, draft.reason) + page.propositions[first:j]
-        if (said.generic and is_link(said, earlier)) or is_applied(said, earlier[:-1]):
+        if _is_one_step(page, j) and not page.propositions[j - 1].conditional:
+            continue
+        if is_link(said, earlier) or is_applied(said, earlier[:-1]):
             draft.claim = first, j
             return Draft((j, end), draft.claim, None, "link", supports=draft)
     return None
@@ -183,9 +186,14 @@ def _find_beside(page: Page, draft: Draft, drafts: Sequence[Draft]) -> Draft | N
             continue
         said = page.propositions[j]
         taken = any(_holds(d.reason, j) or _holds(d.claim, j) for d in drafts)
-        if taken or not (said.generic or _is_fact(page, said)) or not is_link(said, own):
+        if taken or said.conditional or not is_link(said, own):
             continue
-        if not said.content.isdisjoint(spoken):
+        if j > 0 and page.propositions[j - 1].conditional:
+            continue
+        beside = j == max(ends) and not said.clause.opens_sentence and said.structure > 0
+        if not (beside or said.generic or _is_fact(page, said)):
+            continue
+        if beside or not said.content.isdisjoint(spoken):
             return Draft((j, j + 1), draft.claim, None, "link", supports=draft)
     return None
 
@@ -207,8 +215,9 @@ def _is_fact(page: Page, said: Proposition) -> bool:
     defines = any(
         tokens[i].lemma in WORDS["definition"] for i in range(said.verb, said.clause.after)
     )
-    each = tokens[said.core].lower in ("each", "every", "all", "both")
-    return (said.generic and said.names and not each) or defines
+    subject = [t.lower for t in tokens[said.core : said.verb]]
+    each = subject[:1] in (["each"], ["every"], ["all"], ["both"]) or "you" in subject
+    return (said.generic and said.names and not each) or defines or "table" in subject
 
 
 def _holds(span: tuple[int, int] | None, j: int) -> bool:

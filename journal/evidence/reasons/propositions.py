@@ -15,7 +15,7 @@ WORDS = load_reasoning_words()
 
 _PERSON = frozenset(("i", "we", "me", "us"))
 _OTHERS = frozenset(("he", "she", "they", "table", "everyone", "nobody"))
-_OWN = frozenset(("i", "me", "my", "we", "us", "our", "im", "ive"))
+_OWN = frozenset(("i", "got", "get", "me", "my", "we", "us", "our", "im", "ive"))
 _STATES = WORDS["state"]
 _BE_OR_HAVE = frozenset(("be", "have", "'s", "s", "its", "got"))
 _PARTS = WORDS["part"]
@@ -254,6 +254,8 @@ def _is_told(
 def _is_feeling(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
     own = not present.isdisjoint(("i", "we", "it", "its", "that", "this", "you", "me", "maths"))
     for word in present & WORDS["feeling"]:
+        if word in ("stuck", "ill", "late") and present.isdisjoint(_OWN):
+            continue
         if word not in ("like", "likes", "love", "good", "best", "hard", "fast", "quick"):
             return True
         for i in range(clause.first, clause.after):

@@ -52,12 +52,15 @@ def reach_back(page: Page, k: int, joined: frozenset[int]) -> int:
 
 def claim_before(page: Page, k: int) -> tuple[int, int]:
     """Return the clause before ``k`` with the "when" or "if" that belongs to it."""
-    first = k - 1
-    while first > 0 and not page.propositions[first].clause.opens_sentence:
-        before = page.propositions[first - 1].clause
-        if before.joint not in ("when", "if", "whenever"):
+    first = at = k - 1
+    while at > 0 and not page.propositions[at].clause.opens_sentence:
+        before = page.propositions[at - 1]
+        # "if you double the length and keep the width the same the area doubles"
+        if before.conditional:
+            first = at - 1
+        elif page.propositions[at - 1].clause.joint != "and":
             break
-        first -= 1
+        at -= 1
     return first, k
 
 

@@ -111,6 +111,8 @@ def _is_property(page: Page, said: Proposition, claim: Proposition) -> bool:
         return shares and not claim.calculation
     if tokens[said.core].lower == "its" or not _SAME_OBJECT.isdisjoint(subject):
         return True
+    if said.generic and said.structure > 0:
+        return True
     return shares or (bool(subject) and subject[0] in ("the", "you") and said.structure > 0)
 
 
