@@ -109,7 +109,7 @@ _REJECTED = (
     ("wonder",),
     ("wondered",),
 )
-_COUNTING = frozenset("it that this which and then so pattern sequence he's table".split())
+_COUNTING = _LISTS["counting"]
 _FIRST_SAID = (
     ("first", "i", "said"),
     ("first", "i", "put"),

@@ -136,9 +136,10 @@ def work_out(chain: Chain, start: int, end: int) -> Side:
         if scaled and len(operands) > 1:
             # "half of 6 + 4": half of 6, or half of the sum?
             side.doubt = True
-    if len(operands) == 2 and chain.words and chain.operators[0] in ("divide", "subtract"):
-        if all(operand.known for operand in operands):
-            side.swapped = _apply(chain.operators[0], operands[1].values[0], operands[0].values[0])
+    if len(operands) == 2 and chain.words and side.known:
+        operator = chain.operators[0]
+        if operator in ("divide", "subtract"):
+            side.swapped = _apply(operator, operands[1].values[0], operands[0].values[0])
     if len(operands) == 2 and chain.operators == ["divide"] and side.known:
         side.division = (operands[0].values[0], operands[1].values[0])
     if len(operands) == 2 and chain.operators[0] in ("add", "from"):

@@ -17,7 +17,7 @@ _WORDS = load_number_words()
 _UNITS = load_units()
 
 
-def read_contents(lexemes: Lexemes, at: int) -> Found | None:
+def read_contents(lexemes: Lexemes, at: int, free_from: int = -1) -> Found | None:
     """Read "there are 100 cm in a metre", "there are 12 edges on a cube".
 
     Parameters
@@ -26,12 +26,15 @@ def read_contents(lexemes: Lexemes, at: int) -> Found | None:
         Of the working text.
     at : int
         At "there", or at the number where "there are" is left out.
+    free_from : int, optional
+        Where the last statement ended: "there are" may have been said with it.
     """
     start = at
     negated = False
     if lexemes.text(at) in ("a", "an", "1", "one", "each", "every"):
         return _unit_has(lexemes, at)
     said = lexemes.text(at) in ("there", "theres", "there's")
+    again = free_from == at - 1 and lexemes.text(at - 1) in ("and", ",")
     if said:
         at += 1
         if lexemes.text(start) == "there":
@@ -60,7 +63,7 @@ def read_contents(lexemes: Lexemes, at: int) -> Found | None:
         return None
     if measure != (whole.unit is not None):
         return None
-    return _amount(lexemes, start, part, whole, negated=negated, said=said)
+    return _amount(lexemes, start, part, whole, negated=negated, said=said or again)
 
 
 def _unit_has(lexemes: Lexemes, at: int) -> Found | None:

@@ -14,14 +14,25 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
-from math import isqrt
 from typing import cast
 
 from journal.evidence.claims.calculation import Chain, Side, work_out
 from journal.evidence.claims.lexing import Lexemes
-from journal.evidence.claims.numbers import Number, joins_thoughts, read_number
-from journal.evidence.claims.phrases import Phrases, load_operation_words
-from journal.lexicon.facts import Unit, load_claim_words, load_number_words, load_units
+from journal.evidence.claims.numbers import Number, read_number
+from journal.evidence.claims.phrases import load_operation_words
+from journal.evidence.claims.quantities import (
+    ROOTS,
+    add_smaller_units,
+    find_unit,
+    follows_number,
+    read_coins,
+    read_out_of,
+    read_plural,
+    read_power,
+    read_root,
+    shares_equally,
+)
+from journal.lexicon.facts import load_claim_words, load_number_words, load_units
 
 _WORDS = load_number_words()
 _UNITS = load_units()
@@ -31,37 +42,9 @@ _PAIR = load_operation_words()["pair"]
 _VERB = load_operation_words()["verb"]
 
 _SYMBOLS = frozenset("+-–×x*÷/")
-# Letters that are units only right after a numeral.
-_LETTER_UNITS = frozenset(("m", "g", "l", "p"))
-_AFTER = Phrases(
-    (
-        ("squared", "square"),
-        ("²", "square"),
-        ("^ 2", "square"),
-        ("cubed", "cube"),
-        ("³", "cube"),
-        ("^ 3", "cube"),
-        ("to the power of 2", "square"),
-        ("to the power of two", "square"),
-        ("to the power 2", "square"),
-        ("to the power of 3", "cube"),
-        ("to the power of three", "cube"),
-        ("to the power 3", "cube"),
-        *((f"{by} itself", "square") for by in ("times", "multiplied by", "times by", "x", "×")),
-        *((f"{by} itself", "double") for by in ("add", "plus", "added to", "+")),
-        ("doubled", "double"),
-        ("halved", "halve"),
-    )
-)
-_ROOTS = Phrases(
-    (form, "root")
-    for form in ("√", "square root of", "the square root of", "root of", "the square root")
-)
-_COINS = frozenset(("coin", "coins", "piece", "pieces", "note", "notes", "stamp", "stamps"))
 _WHOLES = frozenset(("a", "an", "the", "my", "your", "his", "her", "our", "their", "one"))
 _PERSONS = load_claim_words()["sharers"]
 _UNKNOWN = frozenset(("?", "_", "__", "___", "____", "□", "☐", "something"))
-_MAX_POWER = 10**6
 
 
 def read_side(lexemes: Lexemes, at: int) -> Side | None:
@@ -115,22 +98,9 @@ def _operator(lexemes: Lexemes, at: int) -> tuple[str, int, bool] | None:
         operation = {"+": "add", "-": "subtract", "–": "subtract", "÷": "divide", "/": "divide"}
         return operation.get(text, "multiply"), at + 1, True
     if text == "between":
-        return ("divide", at + 1, False) if _shares(lexemes, at + 1) else None
+        return ("divide", at + 1, False) if shares_equally(lexemes, at + 1) else None
     found = _BETWEEN.match(lexemes, at)
     return None if found is None else (*found, False)
-
-
-def _shares(lexemes: Lexemes, at: int) -> bool:
-    """Say whether "between" shares: "12 sweets between 4 is 3 each"."""
-    number = read_number(lexemes, at)
-    if number is None:
-        return False
-    for place in range(number.end, number.end + 7):
-        if lexemes.text(place) in ("and", "", ".", ","):
-            return False
-        if lexemes.text(place) == "each":
-            return True
-    return False
 
 
 def _operand(lexemes: Lexemes, at: int) -> Side | None:
@@ -160,9 +130,10 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
     before = _before(lexemes, at) or _pair_or_verb(lexemes, at)
     if before is not None:
         return before
-    root = _ROOTS.match(lexemes, at)
-    if root is not None:
-        return _root(lexemes, at, root[1])
+    if text in ROOTS:
+        root = read_root(lexemes, at)
+        if root is not None:
+            return root
     if text == "the" and lexemes[at + 1].kind == "numeral":
         number = read_number(lexemes, at + 1)
         if number is None:
@@ -174,20 +145,10 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
         unit = _UNITS.get(lexemes.text(at + 1))
         if unit is not None and len(unit.name) > 1 and not unit.name.endswith("s"):
             side = Side(at, at + 2, (unit.size,), unit=unit, spelt=True)
-            _more_units(lexemes, side)
+            add_smaller_units(lexemes, side)
             return side
     number = read_number(lexemes, at)
     return None if number is None else _quantity(lexemes, at, number)
-
-
-def _root(lexemes: Lexemes, at: int, end: int) -> Side | None:
-    """Read what follows "the square root of": a square number of which it is exact."""
-    number = read_number(lexemes, end)
-    if number is None or number.style != "whole" or not 0 <= number.value <= _MAX_POWER:
-        return None
-    root = isqrt(int(number.value))
-    values = (Fraction(root),) if root**2 == number.value else ()
-    return Side(at, number.end, values, operation=True, first=number.value)
 
 
 def _is_minus(lexemes: Lexemes, at: int) -> bool:
@@ -217,21 +178,21 @@ def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
         if inner is not None and inner.known:
             return _scaled(side, inner, value)
         return _part_of_whole(lexemes, side)
-    coins = _coins(lexemes, side)
+    coins = read_coins(lexemes, side)
     if coins is not None:
         return coins
     if text == "out" and lexemes.text(end + 1) == "of" and number.style == "whole":
-        return _out_of(lexemes, side) or side
-    unit = _unit_at(lexemes, end, glued=lexemes.glued(end))
+        return read_out_of(lexemes, side) or side
+    unit = find_unit(lexemes, end, glued=lexemes.glued(end))
     if unit is not None:
         side.unit, side.values = unit, (value * unit.size,)
         side.end = end + 1
-        _more_units(lexemes, side)
-        return _after(lexemes, side)
+        add_smaller_units(lexemes, side)
+        return read_power(lexemes, side)
     if lexemes.glued(end) and text in ("s", "'") and number.style == "whole":
         side.doubt = True
         return side
-    plural = _plural(lexemes, end)
+    plural = read_plural(lexemes, end)
     if plural is not None and number.style == "whole":
         size, after = plural
         side.values, side.end = (value * size,), after
@@ -240,100 +201,7 @@ def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
     if text in lexemes.nouns and number.style != "percent":
         side.noun, side.end = text, end + 1
         return side
-    return _after(lexemes, side)
-
-
-def _coins(lexemes: Lexemes, side: Side) -> Side | None:
-    """Read "20p coins" after a count."""
-    at = side.end
-    if lexemes[at].kind != "numeral" or lexemes.text(at + 2) not in _COINS:
-        return None
-    unit = _unit_at(lexemes, at + 1, glued=lexemes.glued(at + 1))
-    value = read_number(lexemes, at)
-    if unit is None or unit.dimension != "money" or value is None or value.end != at + 1:
-        return None
-    count = side.values[0]
-    side.values, side.unit, side.end = (count * value.value * unit.size,), unit, at + 3
-    side.operation, side.first, side.words = True, count, True
-    return side
-
-
-def _out_of(lexemes: Lexemes, side: Side) -> Side | None:
-    """Read "out of 4" after "3", as the fraction it is."""
-    whole = read_number(lexemes, side.end + 2)
-    if whole is None or whole.style != "whole" or not 0 <= side.values[0] <= whole.value:
-        return None
-    if not whole.value:
-        return None
-    side.values, side.style, side.end = (side.values[0] / whole.value,), "fraction", whole.end
-    return side
-
-
-def _plural(lexemes: Lexemes, at: int) -> tuple[Fraction, int] | None:
-    """Read "fives", "5s", "5's" as a size."""
-    word = _WORDS.get(lexemes.text(at))
-    if word is not None and word.kind == "plural":
-        return word.value, at + 1
-    if lexemes[at].kind == "numeral" and lexemes[at].text.isdigit():
-        if lexemes.glued(at + 1) and lexemes.text(at + 1) == "s":
-            return Fraction(int(lexemes.text(at))), at + 2
-        if lexemes.follows(at + 1, "'", "s") and lexemes.glued(at + 1) and lexemes.glued(at + 2):
-            return Fraction(int(lexemes.text(at))), at + 3
-    return None
-
-
-def _unit_at(lexemes: Lexemes, at: int, *, glued: bool) -> Unit | None:
-    text = lexemes.text(at)
-    unit = _UNITS.get(text)
-    if unit is None or text == "£":
-        return None
-    if text in _LETTER_UNITS and not glued and lexemes[at - 1].kind != "numeral":
-        return None
-    return unit
-
-
-def _more_units(lexemes: Lexemes, side: Side) -> None:
-    """Add "20 cm" to "1 m", "30 minutes" to "1 hour and", "a half" to "an hour and"."""
-    unit = side.unit
-    at = side.end + 1 if lexemes.text(side.end) == "and" else side.end
-    number = read_number(lexemes, at)
-    if unit is None or number is None or number.value < 0:
-        return
-    smaller = _unit_at(lexemes, number.end, glued=lexemes.glued(number.end))
-    if at > side.end and smaller is not None:
-        after = number.end + 1
-        if lexemes.text(after) == "in" or joins_thoughts(lexemes, side.end, after):
-            return
-    if smaller is None:
-        if at > side.end and number.style == "fraction" and number.value < 1:
-            side.values = (side.values[0] + number.value * unit.size,)
-            side.end = number.end
-        return
-    if smaller.dimension == unit.dimension and smaller.size < unit.size:
-        joined = side.values[0] + number.value * smaller.size
-        # "is 1 m and 10 cm is left": the second may be another thought.
-        apart = at > side.end and lexemes.text(side.start - 1) in ("is", "=", "are", "was", "makes")
-        side.values = (joined, side.values[0]) if apart else (joined,)
-        side.end = number.end + 1
-
-
-def _after(lexemes: Lexemes, side: Side) -> Side:
-    found = _AFTER.match(lexemes, side.end)
-    if found is None:
-        return side
-    how, end = found
-    value = side.values[0]
-    if side.unit is not None and how in ("square", "cube"):
-        # "15 cm squared" is a size of its own kind: the number is what can be checked.
-        side.values, side.unit, side.end = (value / side.unit.size,), None, end
-        return side
-    if side.unit is not None or abs(value) > _MAX_POWER:
-        side.end, side.doubt = end, True
-        return side
-    side.first = value
-    side.values = ({"square": value**2, "cube": value**3, "double": 2 * value}.get(how, value / 2),)
-    side.end, side.operation, side.words = end, True, False
-    return side
+    return read_power(lexemes, side)
 
 
 def _part_of_whole(lexemes: Lexemes, side: Side) -> Side:
@@ -386,7 +254,7 @@ def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
     """Read "the sum of 3 and 4", "add 3 and 4", "take 3 away from 10", "share 12 by 3"."""
     pair = _PAIR.match(lexemes, at) if lexemes.text(at) in _PAIR else None
     verb = None
-    if pair is None and lexemes.text(at) in _VERB and not _after_number(lexemes, at):
+    if pair is None and lexemes.text(at) in _VERB and not follows_number(lexemes, at):
         verb = _VERB.match(lexemes, at)
     found = pair or verb
     if found is None:
@@ -426,11 +294,6 @@ def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
         elif lexemes.text(side.end) == "and" and read_number(lexemes, side.end + 1) is not None:
             side.doubt = True
     return side
-
-
-def _after_number(lexemes: Lexemes, at: int) -> bool:
-    """Say whether the verb at a lexeme stands between two numbers ("45 add 38")."""
-    return lexemes[at - 1].kind == "numeral" or lexemes.text(at - 1) in _WORDS
 
 
 def _single(lexemes: Lexemes, at: int) -> Side | None:

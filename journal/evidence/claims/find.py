@@ -95,17 +95,10 @@ _SMALL = frozenset(("a", "an", "the", "in", "all", "every", "any", "each", "ther
 _AFTER_SMALL = (_STARTS - _SMALL - load_claim_words()["property verbs"]) | frozenset(
     (*load_units(), "are", "is", "digit", "difference", "product", "sum", "total", "the")
 )
-_GENERAL = frozenset(
-    "any a an every each all the whatever two 2 0 1 zero one nought odd odds even evens adding add "
-    "multiplying multiplication timesing multiply dividing division divide sharing when some "
-    "square squares rectangle rectangles rhombus rhombuses parallelogram parallelograms "
-    "triangle triangles kite kites trapezium trapeziums".split()
-)
-_MEASURES = frozenset("the a an area perimeter mean range average half quarter from".split())
+_GENERAL = _LISTS["general starts"]
+_MEASURES = _LISTS["measure starts"]
 _STARTS |= _GENERAL | _MEASURES
-_AFTER_SMALL |= frozenset(
-    "odd odds even evens number numbers area perimeter mean range average half quarter whole".split()
-)
+_AFTER_SMALL |= _LISTS["general seconds"]
 _NOT_COUNTED = _UNCOUNTED | _LINKS | frozenset(load_number_words()) | frozenset(load_units())
 
 
@@ -237,7 +230,7 @@ def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] 
         return None
     if not side.doubt or lexemes[at].kind == "numeral":
         if after in ("in", "has", "have"):
-            one = read_contents(lexemes, at) or read_places(lexemes, at, free_from)
+            one = read_contents(lexemes, at, free_from) or read_places(lexemes, at, free_from)
         elif after in _ROUNDING:
             one = read_rounding(lexemes, at)
     one = one or read_property(lexemes, at, free_from)

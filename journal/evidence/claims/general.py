@@ -108,7 +108,7 @@ def _check_parity(matched: re.Match[str]) -> Verdict:
 def _check_kind(matched: re.Match[str], kinds: dict[str, frozenset[str]]) -> Verdict:
     one, other = matched["one"], matched["other"]
     negated = bool(matched["not"]) or matched["be"] not in ("is", "are", "be")
-    if other == one or one == "polygon":
+    if one in (other, "polygon"):
         return "undecided"
     if other in kinds.get(one, ()):
         return "false" if negated else "true"

@@ -215,6 +215,9 @@ def _predicate(
         return None
     if be and (word == "between" or lexemes.follows(end, "in", "between")):
         return Relation("between", end + (2 if word == "in" else 1), negated, other=other)
+    if verb == "got" and lexemes.text(end - 1) == "to":
+        # "and then I got to twelve" counts.
+        weak = True
     gets = verb in ("get", "gets", "got", "getting")
     makes = verb in ("makes", "make", "made", "equals", "equal") or "add" in verb
     return Relation("equal", end, negated, False, weak, about, other, same, gets, makes)

@@ -24,12 +24,11 @@ from journal.evidence.claims.verdicts import (
     worked_out,
     write_quotient,
 )
+from journal.lexicon.facts import load_claim_words
 from journal.records import Verdict
 
 _REMAINDERS = frozenset(("remainder", "r", "rem", "remainders"))
-_CARRYING = frozenset(
-    "so and then , . because cos since that means i know know if therefore also ; a one".split()
-)
+_CARRYING = load_claim_words()["carrying"]
 _LEFT = frozenset(("left", "leftover", "remaining", "over"))
 
 
