@@ -222,13 +222,10 @@ def _mark_strong(pieces: Pieces, matches: list[Match]) -> None:
 def _is_firm(term: Term, word: str) -> bool:
     table = load_senses()
     name = term.name.lower()
-    return (
-        term.word_type == "technical"
-        and not term.everyday_sense_risk
-        and name not in table.plain
-        and name not in table.entries
-        and word not in table.entries
-    )
+    if term.word_type != "technical" or term.everyday_sense_risk or name in table.plain:
+        return False
+    entry = table.entries.get(name) or table.entries.get(word)
+    return entry is None or entry.otherwise == "mathematical"
 
 
 def _read_use(

@@ -6,6 +6,7 @@ from journal.evidence.setting import Setting
 from journal.evidence.vocabulary import find_vocabulary
 from journal.lexicon.informal import load_informal
 from journal.lexicon.terms import load_terms
+from journal.records import Claim
 
 
 @pytest.fixture
@@ -86,3 +87,51 @@ def test_a_shape_word_told_twice_is_no_second_feature(kinds):
 
 def test_the_small_words_of_an_informal_form_are_left_out(kinds):
     assert "the" not in kinds("the number at the bottom")
+
+
+@pytest.mark.parametrize(
+    ("text", "word", "kind"),
+    [
+        ("one cm is on the ruler", "one", "quantity"),
+        ("i had one more than 4", "one", "quantity"),
+        ("we added by one", "one", "quantity"),
+        ("4 is one", "one", "quantity"),
+        ("fun is one", "one", None),
+        ("we did one", "one", None),
+        ("one", "one", None),
+        ("it was the one", "one", None),
+        ("that is a good one", "one", None),
+        ("it was 5 cm", "cm", "quantity"),
+        ("it was cm", "cm", "quantity"),
+        ("4 + 5", "+", "operation"),
+        ("? + ? is hard", "+", "operation"),
+        ("3 - fun", "-", None),
+        ("we read - it was fun", "-", None),
+        ("page three hundred", "hundred", "quantity"),
+        ("question 4 was fun", "4", None),
+        ("we had 3 hard questions", "3", None),
+        ("3 of us played", "3", None),
+        ("3 of 12 is red", "3", "quantity"),
+        ("i saw 5", "5", "quantity"),
+        ("we made array pictures", "array", "representation"),
+        ("we added ten", "added", "operation"),
+    ],
+)
+def test_a_number_or_sign_is_a_quantity_by_what_stands_beside_it(kinds, text, word, kind):
+    assert kinds(text).get(word) == kind
+
+
+def test_the_letters_and_signs_of_a_claim_are_mathematics(parse_of):
+    text = "so n = 4 but a = a"
+    claim = Claim(3, 18, text[3:18], "undecided", True, False, None)
+    found = find_mathematics(parse_of(text), [], [], [claim]).kinds
+    assert found == [None, "quantity", "relation", "quantity", None, None, "relation", None]
+
+
+def test_mathematics_can_be_asked_for_by_place_and_kind(parse_of):
+    found = find_mathematics(parse_of("so 4 + 5 it was"), [], [], [])
+    assert found.any_in(0, 4)
+    assert not found.any_in(0, 6, "relation")
+    assert found.first_in(0, 6, "operation") == 2
+    assert found.first_in(4, 6) is None
+    assert found.count_in(0, 6) == 3
