@@ -15,7 +15,6 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-import numpy as np
 from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
@@ -108,8 +107,9 @@ def train(rows: list[dict[str, Any]]) -> dict[str, list[float]]:
 
 def measure(weights: dict[str, list[float]], rows: list[dict[str, Any]]) -> dict[str, float]:
     """Return F1 of joining or not, and of causal or not."""
-    arrays = {name: np.array(row) for name, row in weights.items()}
-    said = [USES[int(score_uses(arrays, found).argmax())] for found in features_of(rows)]
+    said = [
+        max(zip(score_uses(weights, found), USES, strict=True))[1] for found in features_of(rows)
+    ]
     meant = [use_of(row) for row in rows]
     return {
         "connective": _f1([use != "other" for use in meant], [use != "other" for use in said]),

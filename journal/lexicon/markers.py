@@ -58,6 +58,10 @@ class MarkerForms:
     by_first_word: Mapping[str, tuple[tuple[tuple[str, ...], MarkerForm], ...]] = field(
         init=False, repr=False, compare=False
     )
+    by_two_words: Mapping[tuple[str, str], tuple[tuple[tuple[str, ...], MarkerForm], ...]] = field(
+        init=False, repr=False, compare=False
+    )
+    """Ways of writing by their first two words, longest first; one word alone is (word, "")."""
 
     def __post_init__(self) -> None:
         found: dict[str, list[tuple[tuple[str, ...], MarkerForm]]] = defaultdict(list)
@@ -69,6 +73,12 @@ class MarkerForms:
             for first, ways in found.items()
         }
         object.__setattr__(self, "by_first_word", look_up)
+        pairs: dict[tuple[str, str], list[tuple[tuple[str, ...], MarkerForm]]] = defaultdict(list)
+        for ways in look_up.values():
+            for words, form in ways:
+                pairs[words[0], words[1] if len(words) > 1 else ""].append((words, form))
+        two_words = {start: tuple(ways) for start, ways in pairs.items()}
+        object.__setattr__(self, "by_two_words", two_words)
 
 
 @lru_cache(maxsize=4)

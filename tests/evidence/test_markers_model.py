@@ -77,7 +77,7 @@ def test_applied_scores_are_the_trained_ones(training: ModuleType) -> None:
     model = LogisticRegression(C=training.STRENGTH, class_weight=training.COSTS, max_iter=2000)
     model.fit(matrix, labels)
     order = [list(model.classes_).index(use) for use in USES]
-    applied = [score_uses({k: np.array(v) for k, v in weights.items()}, row) for row in found]
+    applied = [score_uses(weights, row) for row in found]
     # Weights are stored with three digits; about fifty of them are summed.
     assert np.allclose(model.decision_function(matrix)[:, order], applied, atol=0.05)
 

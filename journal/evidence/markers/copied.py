@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
+from functools import lru_cache
 
 from journal.evidence.echo import COPIED_WORDS, find_echoes
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
@@ -13,13 +14,25 @@ from journal.lexicon.terms import split_words
 from journal.records import Span
 
 
-def find_copied(parse: Parse, setting: Setting) -> list[Span]:
-    """Return the stretches put in by a tap or copied from prompt, starters or word bank."""
+def find_copied(parse: Parse, setting: Setting, words: Set[str]) -> list[Span]:
+    """Return the stretches put in by a tap or copied from prompt, starters or word bank.
+
+    Only stretches that could hold one of ``words`` are looked for.
+    """
     spans = [(part.start, part.end) for part in setting.excluded]
-    if setting.prompt or setting.sentence_starters or setting.word_bank:
+    if not words.isdisjoint(
+        _words_set(setting.prompt, setting.sentence_starters, setting.word_bank)
+    ):
         spans += find_echoes(parse, setting)
         spans += _short_starters(parse, setting)
     return sorted(spans)
+
+
+@lru_cache(maxsize=256)
+def _words_set(prompt: str | None, starters: Sequence[str], bank: Sequence[str]) -> frozenset[str]:
+    """Return every word of what was set: most entries use none of its markers."""
+    sources = (prompt or "", *starters, *bank)
+    return frozenset(word for source in sources for word in split_words(source.lower()))
 
 
 def _short_starters(parse: Parse, setting: Setting) -> list[Span]:

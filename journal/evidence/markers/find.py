@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from itertools import zip_longest
 from types import MappingProxyType
 
 from journal.evidence.markers import (
@@ -78,7 +79,7 @@ def find_markers(
     if not occurrences:
         return []
     mentions = mention.read_mentions(view, occurrences)
-    copied = find_copied(parse, setting)
+    copied = find_copied(parse, setting, {view.words[at.first] for at in occurrences})
     found = []
     for k, at in enumerate(occurrences):
         judgement = mentions.get(k)
@@ -104,12 +105,14 @@ def find_markers(
 
 def find_occurrences(view: View, forms: MarkerForms) -> list[Occurrence]:
     """Find where listed forms stand: longest first, no token in two of them."""
-    words, look_up = view.words, forms.by_first_word
+    words, ways_of = view.words, forms.by_two_words
     found: list[Occurrence] = []
     taken = 0
     closing_as: set[int] = set()
-    for i, word in enumerate(words):
-        if i < taken:
+    for i, (word, after_it) in enumerate(zip_longest(words, words[1:], fillvalue="")):
+        longer, alone = ways_of.get((word, after_it)), ways_of.get((word, ""))
+        # Most words open no form.
+        if (longer is None and alone is None and word != "than") or i < taken:
             continue
         if word == "than" or (word == "then" and comparison.is_than(view, i)):
             than = comparison.find_than(view, i)
@@ -121,8 +124,7 @@ def find_occurrences(view: View, forms: MarkerForms) -> list[Occurrence]:
                 found.append(Occurrence(first, i + 1, _THAN, label))
                 taken = i + 1
             continue
-        ways = look_up.get(word)
-        if ways is None or i in closing_as:
+        if i in closing_as:
             continue
         if word == "as":
             pair = comparison.find_as_as(view, i)
@@ -130,7 +132,7 @@ def find_occurrences(view: View, forms: MarkerForms) -> list[Occurrence]:
                 found.append(Occurrence(i, pair[0], _AS_AS, pair[1]))
                 taken = pair[0]
                 continue
-        for way, form in ways:
+        for way, form in (*(longer or ()), *(alone or ())):
             size = len(way)
             if size == 1 or tuple(words[i : i + size]) == way:
                 if form.form == "so that" and result.that_is_subject(view, i):

@@ -14,8 +14,6 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Literal, TypeAlias, get_args
 
-import numpy as np
-
 from journal.evidence.markers.view import View
 from journal.evidence.markers.words import STOPS, SUBJECTS, WORDS
 from journal.resources import shipped_folder
@@ -37,13 +35,13 @@ class Connectives:
     ----------
     id : str
         Name and version of the model.
-    weights : mapping of str to mapping of str to array
+    weights : mapping of str to mapping of str to tuple of float
         For each form and each feature one weight a use, in the order of `USES`; the feature
         ``"(bias)"`` is always on.
     """
 
     id: str
-    weights: Mapping[str, Mapping[str, np.ndarray]]
+    weights: Mapping[str, Mapping[str, tuple[float, ...]]]
 
 
 @lru_cache(maxsize=1)
@@ -65,7 +63,7 @@ def load_connectives(path: Path | None = None) -> Connectives:
     return Connectives(
         data["id"],
         {
-            form: {name: np.array(row, dtype=float) for name, row in rows.items()}
+            form: {name: tuple(row) for name, row in rows.items()}
             for form, rows in data["weights"].items()
         },
     )
@@ -87,17 +85,15 @@ def estimate_use(view: View, first: int, after: int, form: str, hint: str) -> Us
     """
     weights = load_connectives().weights[form]
     scores = score_uses(weights, [f"hint={hint}", *read_features(view, first, after)])
-    return USES[int(scores.argmax())]
+    return USES[scores.index(max(scores))]
 
 
-def score_uses(weights: Mapping[str, np.ndarray], features: Sequence[str]) -> np.ndarray:
+def score_uses(
+    weights: Mapping[str, Sequence[float]], features: Sequence[str]
+) -> tuple[float, ...]:
     """Return the linear score of each use: the sum of the weights of the features that hold."""
-    total = weights["(bias)"].copy()
-    for name in features:
-        row = weights.get(name)
-        if row is not None:
-            total += row
-    return total
+    rows = [weights["(bias)"], *(weights[name] for name in features if name in weights)]
+    return tuple(map(sum, zip(*rows, strict=True)))
 
 
 def read_features(view: View, first: int, after: int) -> list[str]:

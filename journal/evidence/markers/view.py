@@ -160,23 +160,15 @@ class View:
 
     def _find_edges(self) -> list[int]:
         words, tags, n = self.words, self.tags, len(self.words)
-        tokens, text = self.parse.tokens, self.parse.text
         self.verbs = verbs = [
             tags[i] in _VERB_TAGS or words[i] in VERBS_ANYWHERE or "=" in words[i] for i in range(n)
         ]
+        hard = self._hard_edges()
         edges = [0] * n
         seen = False
-        for i in range(n):
-            word = words[i]
+        for i, word in enumerate(words):
             strength = 0
-            if (
-                i == 0
-                or (words[i - 1] in STOPS and word not in STOPS)
-                or (
-                    tokens[i].sentence != tokens[i - 1].sentence
-                    and "\n" in (text[tokens[i - 1].end : tokens[i].start])
-                )
-            ):
+            if i in hard:
                 strength = _HARD
             elif word in JOINS_ALWAYS:
                 strength = _STRONG
@@ -192,6 +184,18 @@ class View:
                 seen = False
             seen = seen or verbs[i]
         return edges
+
+    def _hard_edges(self) -> set[int]:
+        """Return where a sentence opens: the start, after a full stop, on a new line."""
+        words, tokens, text = self.words, self.parse.tokens, self.parse.text
+        hard = {0}
+        for i, word in enumerate(words[:-1], start=1):
+            if word in STOPS and words[i] not in STOPS:
+                hard.add(i)
+        for first, _ in self.parse.sentences[1:]:
+            if "\n" in text[tokens[first - 1].end : tokens[first].start]:
+                hard.add(first)
+        return hard
 
     def _runs_on(self, i: int) -> bool:
         """Say whether a new statement begins without any joining word."""
