@@ -67,6 +67,10 @@ def explain(
     scores = [score for score in score_entries(chosen, plans) if score.has_worry or not read_first]
     if not scores:
         typer.echo("No entry was marked to be read first. Every entry still needs a reader.")
+    if read_first:
+        from journal.evidence.flags import load_worry_rate
+
+        typer.echo(load_worry_rate().sentence, err=True)
     for score in scores:
         _show(score, sure=yes)
     close(loaded)

@@ -63,9 +63,11 @@ def report(
 
 def write_report(scores: list[Score], out: Path, *, title: str, left_out: int = 0) -> int:
     """Write the page whole or not at all; return how many entries an adult should read first."""
+    from journal.evidence.flags import load_worry_rate
     from journal.reports.page import render_report
 
-    page = render_report(scores, title=title, left_out=left_out)
+    caution = load_worry_rate().sentence
+    page = render_report(scores, title=title, left_out=left_out, caution=caution)
     with replacing(out) as temporary:
         temporary.write_text(page, encoding="utf-8")
     return sum(score.has_worry for score in scores)

@@ -178,6 +178,10 @@ def say_read_first(count: int, source: str) -> None:
         entries = "1 entry" if count == 1 else f"{count} entries"
         where = "FILE" if source == "-" else source
         complain(f"{entries} to read first: journal explain {where} --read-first")
+        # Loading scorer and speller takes a moment: not before a count is said.
+        from journal.evidence.flags import load_worry_rate
+
+        complain(load_worry_rate().sentence)
 
 
 def close(loaded: Loaded) -> None:

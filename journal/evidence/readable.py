@@ -143,8 +143,6 @@ def _sound(word: str) -> str:
 
 def _is_gibberish(words: list[str], known: Container[str], languages: HomeLanguages) -> bool:
     """Say whether most words are no words of any language: keys pressed at random."""
-    if not words:
-        return False
     bad = sum(
         _is_mashed(word)
         for word in words

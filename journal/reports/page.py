@@ -87,6 +87,7 @@ def render_report(
     title: str,
     left_out: int = 0,
     ideas: Mapping[str, str] | None = None,
+    caution: str = "",
 ) -> str:
     """Return the page for some entries.
 
@@ -100,6 +101,8 @@ def render_report(
         Rows of the file that could not be read.
     ideas : mapping, optional
         Ids of ideas to check to their descriptions; by default those of the watch-list.
+    caution : str
+        How much the worry list misses, to stand where entries to read first are counted.
 
     Returns
     -------
@@ -119,6 +122,7 @@ def render_report(
         dates=_span_of_dates(shown),
         to_read_first=len(scores) - len(shown),
         left_out=left_out,
+        caution=caution,
         calls=gather_calls(shown),
         ideas=[
             IdeaView(_name_idea(idea, ideas), tuple(found))

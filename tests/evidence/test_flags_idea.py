@@ -59,6 +59,16 @@ def test_a_claim_not_false_or_not_asserted_is_no_flag(
     assert ideas_in(made.surface + " she said", made) == []
 
 
+def test_the_words_of_an_idea_about_a_true_claim_are_no_flag(
+    ideas_in: Callable[..., list[Flag]],
+) -> None:
+    text = "0.75 is bigger than 0.5 because 75 is bigger than 5"
+    assert ideas_in(text, claim("0.75 is bigger than 0.5", "true")) == []
+    text = "doubling the sides doubles the area"
+    assert ideas_in(text)
+    assert ideas_in(text, claim(text, "true")) == []
+
+
 @pytest.mark.parametrize(
     "text",
     [

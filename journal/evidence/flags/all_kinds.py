@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Sequence
+from collections.abc import Sequence
 
 from journal.evidence.flags.conjecture import find_conjectures
 from journal.evidence.flags.echo import find_copied
 from journal.evidence.flags.help import find_help
 from journal.evidence.flags.idea import find_ideas
 from journal.evidence.flags.keyword_string import find_keyword_strings
-from journal.evidence.flags.language import find_other_language
 from journal.evidence.flags.word_bank import find_pasted_bank
 from journal.evidence.mathematics import Mathematics
 from journal.evidence.setting import Setting
@@ -32,9 +31,8 @@ def find_flags(  # noqa: PLR0917 - in the order in which they are found
     claims: Sequence[Claim],
     mathematics: Mathematics,
     setting: Setting,
-    known: Container[str] | None = None,
 ) -> list[Flag]:
-    """Find what an adult should look at today, worries excepted.
+    """Find what an adult should look at today, worries and other languages excepted.
 
     Parameters
     ----------
@@ -46,8 +44,6 @@ def find_flags(  # noqa: PLR0917 - in the order in which they are found
         Of the same parse.
     setting : Setting
         Prompt, word bank, starters and ideas that serve here.
-    known : container of str, optional
-        English words in lower case; without it no language is judged.
 
     Returns
     -------
@@ -70,6 +66,4 @@ def find_flags(  # noqa: PLR0917 - in the order in which they are found
             mathematics=mathematics,
         ),
     ]
-    if known is not None:
-        flags += find_other_language(parse, known)
     return sorted(flags, key=lambda flag: (flag.start, flag.end, flag.kind))

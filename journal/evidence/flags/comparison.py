@@ -16,13 +16,15 @@ _PART |= {"hundredth": 100, "thousandth": 1000, "twelfth": 12}
 _MINUS = re.compile(rf"(?<= )(?:-|minus|{key_of('negative')}) (?=[0-9])")
 _VALUE = (
     r"(?:-?[0-9]+/[0-9]+|-?[0-9]*\.?[0-9]+"
-    rf"|(?:(?:{'|'.join(_COUNT)}) )?(?:{'|'.join(_PART)})|(?:{'|'.join(_COUNT)})(?! [a-z]))"
+    rf"|(?:(?:{'|'.join(_COUNT)}) )?(?:{'|'.join(_PART)})|(?:{'|'.join(_COUNT)}))"
 )
-_MORE = "bigger|larger|greater|more|longer|higher|heavier|closer"
-_LESS = "smaller|les|lower|shorter|lighter|fewer"
+_GREATER = "bigger larger greater more longer higher heavier closer"
+_SMALLER = "smaller less lower shorter lighter fewer"
+_MORE = tuple(map(key_of, _GREATER.split()))
+_LESS = tuple(map(key_of, _SMALLER.split()))
 _COMPARED = re.compile(
     rf"(?<= )({_VALUE}) (?:(?:be|was|must|will|has|hav|to|not|much|way) )*"
-    rf"({_MORE}|{_LESS}|>|<) (?:th[ae]n )?({_VALUE}) "
+    rf"({'|'.join((*_MORE, *_LESS))}|>|<) (?:th[ae]n )?({_VALUE}) "
 )
 
 
@@ -46,20 +48,17 @@ def compares_rightly(words: WordStream, first: int, after: int) -> bool:
     match = _COMPARED.search(stretch)
     if match is None:
         return False
-    a, b = _value(match.group(1)), _value(match.group(3))
-    if a is None or b is None:
+    try:
+        a, b = _value(match.group(1)), _value(match.group(3))
+    except ZeroDivisionError:
         return False
-    return a > b if match.group(2) in (">", *_MORE.split("|")) else a < b
+    return a > b if match.group(2) in (">", *_MORE) else a < b
 
 
-def _value(text: str) -> Fraction | None:
+def _value(text: str) -> Fraction:
     if text in _COUNT:
         return Fraction(_COUNT[text])
-    try:
+    if not text[-1].isalpha():
         return Fraction(text)
-    except (ValueError, ZeroDivisionError):
-        pass
     *count, part = text.split()
-    if part not in _PART:
-        return None
     return Fraction(_COUNT.get(count[0], 1) if count else 1, _PART[part])

@@ -33,11 +33,11 @@ def find_copied(parse: Parse, words: WordStream, setting: Setting) -> list[Flag]
         from, or a prompt that the child answers, is no echo.
     """
     sources = _read_sources(setting.prompt, setting.sentence_starters)
-    if not sources or not len(words):
+    inserted = [e for e in setting.excluded if e.why == "inserted"]
+    if not (sources or inserted) or not len(words):
         return []
     places = [i for i, key in enumerate(words.keys) if key != "."]
     keys = [words.keys[i] for i in places]
-    inserted = [e for e in setting.excluded if e.why == "inserted"]
     given = set().union(*sources)
     if not inserted and sum(key in given for key in keys) < _AS_GIVEN * len(keys):
         return []

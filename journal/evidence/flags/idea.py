@@ -67,20 +67,19 @@ def find_ideas(
 def index_ideas(ideas: tuple[Idea, ...]) -> PatternIndex[Idea]:
     """Return the patterns of a watch-list, ready; kept for the lists in use.
 
-    A list is known again by its ideas themselves: to compare sixty of them by their words would
-    cost more than to look for them.
+    A list is known again by its identity: to compare sixty ideas by their words would cost more
+    than to look for them.
     """
-    number = tuple(map(id, ideas))
-    if number not in _INDEXES:
+    if id(ideas) not in _INDEXES:
         if len(_INDEXES) >= _LISTS:
             _INDEXES.clear()
-        _INDEXES[number] = ideas, PatternIndex([(idea, idea.patterns) for idea in ideas])
-    return _INDEXES[number][1]
+        _INDEXES[id(ideas)] = ideas, PatternIndex([(idea, idea.patterns) for idea in ideas])
+    return _INDEXES[id(ideas)][1]
 
 
 _LISTS = 64
-_INDEXES: dict[tuple[int, ...], tuple[tuple[Idea, ...], PatternIndex[Idea]]] = {}
-"""By the identity of the ideas, which are kept with their index so that it stays theirs."""
+_INDEXES: dict[int, tuple[tuple[Idea, ...], PatternIndex[Idea]]] = {}
+"""By the identity of the list, which is kept with its index so that it stays its own."""
 
 
 def _pattern_matches(
@@ -90,8 +89,6 @@ def _pattern_matches(
     claims: Sequence[Claim],
     phrases: NotAsserted,
 ) -> list[tuple[Idea, Span]]:
-    if not ideas:
-        return []
     found: list[tuple[Idea, Span]] = []
     for idea, pattern, first, after in index_ideas(ideas).find(words):
         span = own_span(parse, words, first, after)

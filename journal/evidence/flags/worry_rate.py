@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Container
 from dataclasses import dataclass
+from functools import lru_cache
 
 from journal.evidence.flags.worry import find_worries
-from journal.lexicon.flags import Worries, load_worry_lines
+from journal.lexicon.flags import Worries, load_worries, load_worry_lines
+from journal.lexicon.words import load_speller
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,3 +61,9 @@ def measure_worries(worries: Worries, known: Container[str] = frozenset()) -> Wo
         friends=sum(not wanted for wanted in lines.values()),
         false_alarms=sum(found[text] and not wanted for text, wanted in lines.items()),
     )
+
+
+@lru_cache(maxsize=1)
+def load_worry_rate() -> WorryRate:
+    """Return what the list that ships finds and misses, measured once."""
+    return measure_worries(load_worries(), load_speller().words)
