@@ -16,9 +16,14 @@ _PRONOUN_HEADS = load_claim_words()["pronoun heads"]
 _OPEN = load_claim_words()["goes on"]
 _SAFE_AFTER = load_claim_words()["new thought"]
 _HEARD_AS = frozenset(("too", "to", "tu", "won", "for", "fore", "ate", "sicks", "free"))
+_SAID_OF_NUMBERS = frozenset(
+    ("even", "odd", "prime", "a", "an", "not", "bigger", "smaller", "more", "less", "divisible")
+)
 _TENS = frozenset(word for word, entry in _WORDS.items() if entry.kind == "ten")
 _STATING = (
-    load_claim_words()["equal verbs"] | load_claim_words()["property verbs"] | frozenset("=<>")
+    load_claim_words()["equal verbs"]
+    | load_claim_words()["property verbs"]
+    | frozenset(("=", "<", ">", "to", "rounds", "rounded"))
 ) - frozenset(("left", "will", "would"))
 _DOUBT_AFTER_AND = load_claim_words()["goes on after and"]
 
@@ -146,7 +151,13 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
 
 def _statement_at(lexemes: Lexemes, at: int) -> bool:
     side = read_side(lexemes, at)
-    return side is not None and side.operation and (read_relation(lexemes, side.end) is not None)
+    if side is None:
+        return False
+    if not side.operation:
+        verb, said = lexemes.text(side.end), lexemes.text(side.end + 1)
+        nearest = verb in ("to", "rounded") and "nearest" in lexemes.texts[side.end : side.end + 4]
+        return nearest or (verb in ("is", "are", "isn't", "isnt") and said in _SAID_OF_NUMBERS)
+    return read_relation(lexemes, side.end) is not None
 
 
 def thought_ends(lexemes: Lexemes, at: int) -> bool:

@@ -19,6 +19,7 @@ from journal.evidence.claims.shapes import (
     last_part,
     read_angle_sum,
     read_parts,
+    read_right_angles,
     starts_shape,
 )
 from journal.evidence.claims.statements import read_carried, read_statement
@@ -206,6 +207,8 @@ def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] 
         one = read_factor_list(lexemes, at)
     elif text.startswith("round"):
         one = read_rounding(lexemes, at)
+    elif lexemes.texts[at + 1 : at + 3] == ["right", "angles"]:
+        one = read_right_angles(lexemes, at)
     if one is None and text in _GENERAL:
         one = read_general(lexemes, at)
     if one is None and (text in _MEASURES or lexemes[at].kind in ("numeral", "barrier")):

@@ -19,6 +19,7 @@ _PERCENT = frozenset(("%", "percent", "percentage"))
 _LINKS = frozenset(("is", "are", "=", "makes", "equals", "make", "was", "gives", "got"))
 _OPERATORS = frozenset(
     (
+        "of",
         *(
             "times",
             "plus",
@@ -176,7 +177,9 @@ def _with_part(lexemes: Lexemes, end: int, value: Fraction, *, spelt: bool) -> N
         if not following.text.isascii():
             return Number(value + _vulgar(following.text), "fraction", end + 1)
         fraction = _proper(lexemes, end)
-        if fraction is not None:
+        # "28 plus 8 equals 36 2/6 + 2/6 = 4/6": the fraction begins the next statement.
+        begins = lexemes.text(end + 3) in _OPERATORS and _is_result(lexemes, end - 1)
+        if fraction is not None and not begins:
             return Number(value + fraction.value, "fraction", fraction.end)
     more = _mixed_part(lexemes, end)
     if more is not None:
@@ -304,6 +307,8 @@ def _words(lexemes: Lexemes, at: int) -> Number:
         if _WORDS[lexemes.text(end)].kind != "scale":
             if size >= room or lexemes.text(end) == "dozen":
                 break
+            if room == 10 and _counts_next(lexemes, at, end):
+                break
             below += size
             # After "twenty" only one to nine may follow, after "seven" nothing.
             room = 10 if size >= 20 and _INTEGERS.get(lexemes.text(end + 1)) != 0 else 0
@@ -326,6 +331,20 @@ def _words(lexemes: Lexemes, at: int) -> Number:
     if lexemes.text(end) == "point" and _digit(lexemes, end + 1):
         return _after_point(lexemes, end + 1, value)
     return _with_part(lexemes, end, value, spelt=True)
+
+
+def _is_result(lexemes: Lexemes, at: int) -> bool:
+    """Say whether the number that goes on at a lexeme is told as a result ("makes one hundred")."""
+    before = at - 1
+    while before > at - 8 and (lexemes.text(before) in _WORDS or lexemes.text(before) == "and"):
+        before -= 1
+    return lexemes.text(before) in _LINKS
+
+
+def _counts_next(lexemes: Lexemes, at: int, end: int) -> bool:
+    """Say whether the last word begins the next statement: "is eighty four threes are twelve"."""
+    counted = _WORDS.get(lexemes.text(end + 1))
+    return counted is not None and counted.kind == "plural" and _is_result(lexemes, at)
 
 
 def _digit(lexemes: Lexemes, at: int) -> str | None:

@@ -135,6 +135,13 @@ def read_parts(
     ):
         negated = negated or lexemes.text(end) in _NEGATIVES
         end += 1
+    if lexemes.text(end) in ("because", "and", ",", "as", "since", "cos") and _named(lexemes, at):
+        end += 1
+    if lexemes.text(end) in ("it", "they") and lexemes.text(end + 1) in _HAVE:
+        # "it is a hexagon because it has 6 sides"
+        if not _named(lexemes, at):
+            return None
+        end += 1
     if lexemes.text(end) not in _HAVE:
         return _turn(lexemes, at, thing, end, generic=generic)
     negated = negated or lexemes.text(end).startswith("hasn") or lexemes.text(end) == "haven't"
@@ -160,6 +167,11 @@ def read_parts(
             break
         start, end = following, following
     return (found, found[-1].end) if found else None
+
+
+def _named(lexemes: Lexemes, at: int) -> bool:
+    """Say whether a thing is said to be the shape that begins here ("it is a hexagon")."""
+    return lexemes.text(at - 1) in ("is", "its", "it's", "was", "called", "thats", "that's")
 
 
 def last_part(lexemes: Lexemes, end: int) -> str | None:
@@ -221,6 +233,25 @@ def count_parts(thing: str, part: str) -> int | None:
     if count is None and " " in thing:
         count = _FACTS.get((thing.rsplit(" ", 1)[1], part))
     return count
+
+
+def read_right_angles(lexemes: Lexemes, at: int) -> Found | None:
+    """Read "4 right angles make a full turn", "2 right angles make a straight line"."""
+    number = read_number(lexemes, at)
+    if number is None or not lexemes.follows(number.end, "right", "angles"):
+        return None
+    end = number.end + 2
+    if lexemes.text(end) not in ("make", "makes", "are", "is", "=", "equal", "in"):
+        return None
+    turn = read_shape(lexemes, end + 1)
+    count = None if turn is None else _FACTS.get((turn[0], "degrees"))
+    if turn is None or count is None or turn[0] == "right angle":
+        return None
+    right = number.value * _FACTS["right angle", "degrees"] == count
+    verdict: Verdict = "true" if right else "false"
+    if verdict == "false" and not thought_ends(lexemes, turn[1]):
+        verdict = "undecided"
+    return Found(at, turn[1], verdict, str(count // _FACTS["right angle", "degrees"]))
 
 
 def _turn(
