@@ -13,10 +13,10 @@ from __future__ import annotations
 
 import gzip
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 from journal.resources import LEXICON
-from journal.text.spelling.candidates import near_spellings
 from journal.text.spelling.phonetic import skeleton_key, sound_key
 
 _SPELLINGS = ("english", "british", "british_z", "british_variant_1", "american", "variant_1")
@@ -31,6 +31,7 @@ _SOUND_ALIKE_GAP = 2.4
 _SOUND_ALIKE_RARE = 3.5
 _SOUND_ALIKE_SIZE = 50
 _NAME_ZIPF = 3.0
+_LETTERS = "abcdefghijklmnopqrstuvwxyz"
 # Rare words, and short names, that are still read as they stand.
 _KEPT = frozenset(
     ["rote", "dun", "wan", "dan", "ed", "jon", "ann", "tim", "ben", "sam", "dom", "kit", "pi", "hr"]
@@ -85,6 +86,22 @@ def _read(
                 if lower.isascii() and lower.isalpha():
                     found[lower] = min(found.get(lower, 99), size)
     return found
+
+
+def near_spellings(spelling: str) -> Iterator[str]:
+    """Yield all strings one letter dropped, added, changed or swapped away."""
+    size = len(spelling)
+    for i in range(size):
+        head, tail = spelling[:i], spelling[i + 1 :]
+        yield head + tail
+        for letter in _LETTERS:
+            yield head + letter + tail
+        if tail:
+            yield head + tail[0] + spelling[i] + tail[1:]
+    for i in range(size + 1):
+        head, tail = spelling[:i], spelling[i:]
+        for letter in _LETTERS:
+            yield head + letter + tail
 
 
 def build_words(folder: Path) -> list[tuple[str, float, str]]:

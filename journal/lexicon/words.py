@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import gzip
+import json
 import tomllib
 from collections.abc import Mapping
 from functools import lru_cache
 from pathlib import Path
 
 from journal.errors import LexiconError
-from journal.resources import LEXICON
+from journal.resources import LEXICON, shipped_folder
 from journal.text.confusions import Confusions, read_confusions
 from journal.text.spelling import Speller
+from journal.text.spelling.likelihood import Weights
 from journal.text.spelling.phonetic import skeleton_key
 
 _LIKELIER = {"mathematics": 1.2, "reasoning": 0.8}
@@ -19,6 +21,7 @@ _LIKELIER = {"mathematics": 1.2, "reasoning": 0.8}
 _AT_LEAST = 5.2
 _CONTRACTION = 4.8
 _SHORT_FORM = 2.5
+_NAME = 2.0
 
 
 @lru_cache(maxsize=1)
@@ -48,6 +51,8 @@ def load_speller() -> Speller:
     table = tomllib.loads((LEXICON / "confusions.toml").read_text("utf-8"))
     for word in table["known"]["words"].split():
         words.setdefault(word, _SHORT_FORM)
+    names = [word for word in table["known"]["names"].split() if word not in words]
+    words.update(dict.fromkeys(names, _NAME))
     contractions: dict[str, str] = table["contractions"]
     for form in contractions:
         likelier[form] = _CONTRACTION - 2.5
@@ -55,7 +60,8 @@ def load_speller() -> Speller:
     return Speller(
         words,
         by_skeleton,
-        doubtful=doubtful,
+        weights=load_weights(),
+        doubtful=doubtful.union(names),
         likelier=likelier,
         mathematics=frozenset(word for word, kind in kinds.items() if kind == "mathematics"),
         readings=table["readings"],
@@ -63,6 +69,12 @@ def load_speller() -> Speller:
         joins=table["joins"],
         confusions=load_confusions(table),
     )
+
+
+def load_weights() -> Weights:
+    """Read the trained weights of a slip's features; see ``models/spelling.md``."""
+    model = json.loads((shipped_folder("models") / "spelling.json").read_text("utf-8"))
+    return Weights(model["word"], model["none"])
 
 
 def load_confusions(table: Mapping[str, object]) -> Confusions:

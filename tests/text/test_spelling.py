@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from journal.lexicon.words import load_speller
+from journal.lexicon.words import load_speller, load_weights
 from journal.records import Spelling
 from journal.text.normalise import normalise_characters
 from journal.text.spelling import Speller
@@ -146,6 +146,10 @@ def test_a_text_without_words_has_no_corrections() -> None:
 
 def test_a_speller_made_of_a_small_list_corrects_to_its_words() -> None:
     words = {"whole": 5.0, "the": 7.0}
-    speller = Speller(words, {"Al": ["whole"], "F": ["the"], "hl": ["whole"], "wl": ["whole"]})
+    speller = Speller(
+        words,
+        {"Al": ["whole"], "F": ["the"], "hl": ["whole"], "wl": ["whole"]},
+        weights=load_weights(),
+    )
     (found,) = speller.find_corrections("the whoel")
     assert found.read_as == "whole"

@@ -5,24 +5,25 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from journal.text.spelling.costs import slip_cost
-from journal.text.spelling.phonetic import skeleton_key
+from journal.text.spelling.costs import letter_cost, sound_cost
+from journal.text.spelling.likelihood import (
+    MOST,
+    Weights,
+    read_none_features,
+    read_word_features,
+    share,
+    weigh,
+)
+from journal.text.spelling.neighbours import LetterNeighbours
+from journal.text.spelling.phonetic import skeleton_key, sound_key
 
 _CONSONANTS = "bdFgklmnprstSCwYA"
-_LETTERS = "abcdefghijklmnopqrstuvwxyz"
-WEIGHT = 0.22
-"""How much cost one step of the Zipf scale gives back."""
-MOST = 6.2
-"""The Zipf frequency beyond which being commoner makes no word likelier."""
-_KEEP = 40
-_KEEP_WIDER = 15
+_KEEP = 22
 _RARE = 2.0
-_USUAL = 3.6
-_STEEPER = 1.6
-_LONG = 7
-# How far behind the best a candidate is still weighed.
-_BEHIND = 0.5
-_FAR = 1.0
+_UNSEEN = 2.5
+# Past these costs no slip is worth weighing.
+_MOST_LETTERS = 2.7
+_MOST_SOUNDS = 3.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,15 +34,12 @@ class Candidate:
     ----------
     word : str
         The word.
-    cost : float
-        What the slip costs; see `slip_cost`.
-    score : float
-        The cost less what the word's likelihood gives back: lower is better.
+    probability : float
+        Between 0 and 1; what all candidates lack to 1 is the chance that none is meant.
     """
 
     word: str
-    cost: float
-    score: float
+    probability: float
 
 
 def _near_skeletons(skeleton: str) -> Iterator[str]:
@@ -61,24 +59,8 @@ def _near_skeletons(skeleton: str) -> Iterator[str]:
             yield head + sound + tail
 
 
-def near_spellings(spelling: str) -> Iterator[str]:
-    """Yield all strings one letter dropped, added, changed or swapped away."""
-    size = len(spelling)
-    for i in range(size):
-        head, tail = spelling[:i], spelling[i + 1 :]
-        yield head + tail
-        for letter in _LETTERS:
-            yield head + letter + tail
-        if tail:
-            yield head + tail[0] + spelling[i] + tail[1:]
-    for i in range(size + 1):
-        head, tail = spelling[:i], spelling[i:]
-        for letter in _LETTERS:
-            yield head + letter + tail
-
-
 class CandidateIndex:
-    """Words by their skeletons, with their likelihoods.
+    """Words by their sounds and letters, with their likelihoods.
 
     Parameters
     ----------
@@ -86,22 +68,29 @@ class CandidateIndex:
         Each candidate word with its Zipf frequency (log10 of occurrences in a thousand million).
     by_skeleton : mapping of str to sequence of str
         Words by `skeleton_key`, commonest first.
+    weights : Weights
+        What each feature of a slip counts.
+    likelier : mapping of str to float
+        Words of mathematics and reasoning, with what is added to their likelihood.
     """
 
     def __init__(
-        self, likelihood: Mapping[str, float], by_skeleton: Mapping[str, Sequence[str]]
+        self,
+        likelihood: Mapping[str, float],
+        by_skeleton: Mapping[str, Sequence[str]],
+        weights: Weights,
+        likelier: Mapping[str, float],
     ) -> None:
         self._likelihood = likelihood
         self._by_skeleton = by_skeleton
+        self._weights = weights
+        words = [word for alike in by_skeleton.values() for word in alike if word.isalpha()]
+        self._neighbours = LetterNeighbours(words, [self._weight(w, likelier) for w in words])
 
     def find_candidates(
-        self,
-        spelling: str,
-        likelier: Mapping[str, float],
-        today: Collection[str],
-        limit: float,
+        self, spelling: str, likelier: Mapping[str, float], today: Collection[str]
     ) -> list[Candidate]:
-        """Return the words a spelling may stand for, best first.
+        """Return the words a spelling may stand for, likeliest first.
 
         Parameters
         ----------
@@ -111,63 +100,43 @@ class CandidateIndex:
             Words of mathematics and of today's lesson, with what is added to their likelihood.
         today : collection of str
             Words of today's lesson, always looked at.
-        limit : float
-            The highest cost of a slip that is still of interest.
 
         Returns
         -------
         list of Candidate
-            At most about thirty.
+            Empty if no word is near.
         """
-        pool = self._gather(spelling, likelier, today)
-        ranked = self._rank(spelling, pool, likelier, limit)
-        if len(spelling) >= _LONG and (not ranked or ranked[0].cost > _FAR):
-            wider = self._gather_wider(spelling, likelier, set(pool))
-            ranked = sorted(
-                ranked + self._rank(spelling, wider, likelier, limit),
-                key=lambda candidate: (candidate.score, candidate.word),
-            )
+        found = self.find_features(spelling, likelier, today)
+        scores = [weigh(features, self._weights.word) for _, features in found]
+        none = weigh(read_none_features(spelling, self._likelihood), self._weights.none)
+        ranked = [
+            Candidate(word, probability)
+            for (word, _), probability in zip(found, share([*scores, none])[:-1], strict=True)
+        ]
+        ranked.sort(key=lambda candidate: (-candidate.probability, candidate.word))
         return ranked
 
-    def _rank(
-        self, spelling: str, pool: Iterable[str], likelier: Mapping[str, float], limit: float
-    ) -> list[Candidate]:
-        ranked = []
-        best = limit
+    def find_features(
+        self, spelling: str, likelier: Mapping[str, float], today: Collection[str]
+    ) -> list[tuple[str, dict[str, float]]]:
+        """Return each candidate with what speaks for and against it."""
+        pool = dict.fromkeys(self._gather(spelling, likelier, today))
+        pool.update(dict.fromkeys(self._neighbours.find(spelling)))
+        own = sound_key(spelling)
+        found = []
         for word in pool:
-            gain = WEIGHT * self._weight(word, likelier)
-            within = min(limit, best + _BEHIND + gain)
-            cost = slip_cost(spelling, word, within)
-            if cost <= within:
-                ranked.append(Candidate(word, cost, cost - gain))
-                best = min(best, cost - gain)
-        ranked.sort(key=lambda candidate: (candidate.score, candidate.word))
-        return ranked
-
-    def _may_be_meant(self, word: str) -> bool:
-        return word in self._by_skeleton.get(skeleton_key(word), ())
+            letters = letter_cost(spelling, word, _MOST_LETTERS)
+            if letters > _MOST_LETTERS:
+                continue
+            sounds = sound_cost(own, sound_key(word), _MOST_SOUNDS)
+            if sounds <= _MOST_SOUNDS:
+                likelihood = self._weight(word, likelier)
+                features = read_word_features(spelling, word, letters, sounds, likelihood)
+                found.append((word, features))
+        return found
 
     def _weight(self, word: str, likelier: Mapping[str, float]) -> float:
-        weight = min(self._likelihood.get(word, 2.5), MOST) + likelier.get(word, 0.0)
-        # Children rarely use rare words: below this the fall is steeper.
-        return weight if weight >= _USUAL else _USUAL - _STEEPER * (_USUAL - weight)
-
-    def _gather_wider(
-        self, spelling: str, likelier: Mapping[str, float], seen: set[str]
-    ) -> Iterable[str]:
-        """Return words whose skeleton is two slips away: one sound dropped, then any other."""
-        skeleton = skeleton_key(spelling)
-        near: set[str] = set()
-        for i in range(len(skeleton)):
-            near.update(_near_skeletons(skeleton[:i] + skeleton[i + 1 :]))
-        size, letters = len(spelling), set(spelling)
-        pool: dict[str, float] = {}
-        for key in near:
-            for word in self._by_skeleton.get(key, ()):
-                if abs(len(word) - size) <= 3 and word not in seen:
-                    unlike = len(letters.symmetric_difference(word))
-                    pool[word] = unlike - 0.6 * self._weight(word, likelier)
-        return sorted(pool, key=pool.__getitem__)[:_KEEP_WIDER]
+        return min(self._likelihood.get(word, _UNSEEN), MOST) + likelier.get(word, 0.0)
 
     def _gather(
         self, spelling: str, likelier: Mapping[str, float], today: Collection[str]
@@ -194,10 +163,6 @@ class CandidateIndex:
                     if likelihood.get(word, 3.0) < _RARE and word not in likelier:
                         continue
                     pool[word] = roughly(word, 0.0)
-        if size > 2:
-            for word in near_spellings(spelling):
-                if word in likelihood and self._may_be_meant(word):
-                    pool[word] = roughly(word, 1.5)
         for word in today:
             if abs(len(word) - size) <= 4:
                 pool[word] = roughly(word, 0.0)

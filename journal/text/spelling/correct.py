@@ -8,6 +8,7 @@ from journal.records import Span, Spelling
 from journal.text.confusions import Confusions
 from journal.text.spelling.candidates import CandidateIndex
 from journal.text.spelling.entry import EntryReading, WordKnowledge
+from journal.text.spelling.likelihood import Weights
 from journal.text.spelling.reading import Reading, find_reading
 from journal.text.spelling.tokens import find_pieces
 
@@ -26,6 +27,8 @@ class Speller:
         Every known lower-case word with its Zipf frequency; none is changed but by a rule.
     by_skeleton : mapping of str to sequence of str
         The words that may be corrections by `skeleton_key`, commonest first.
+    weights : Weights
+        What each feature of a slip counts; see `journal.text.spelling.likelihood`.
     doubtful : frozenset of str
         Known words that say nothing for the text being English: names and rarities.
     likelier : mapping of str to float
@@ -47,6 +50,7 @@ class Speller:
         words: Mapping[str, float],
         by_skeleton: Mapping[str, Sequence[str]],
         *,
+        weights: Weights,
         doubtful: frozenset[str] = frozenset(),
         likelier: Mapping[str, float] | None = None,
         mathematics: frozenset[str] = frozenset(),
@@ -63,7 +67,7 @@ class Speller:
         self._readings = {**self._contractions, **(readings or {})}
         self._joins = dict(joins or {})
         self._confusions = confusions or Confusions(())
-        self._index = CandidateIndex(words, by_skeleton)
+        self._index = CandidateIndex(words, by_skeleton, weights, self._likelier)
         self._lessons: dict[tuple[str, ...], WordKnowledge] = {}
 
     @property
@@ -102,6 +106,10 @@ class Speller:
         if not pieces:
             return []
         return EntryReading(pieces, clean, original, self._knowledge(tuple(targets))).find()
+
+    def find_features(self, spelling: str) -> list[tuple[str, dict[str, float]]]:
+        """Return the words a spelling may stand for, each with its features, for training."""
+        return self._index.find_features(spelling, self._likelier, ())
 
     def _knowledge(self, targets: tuple[str, ...]) -> WordKnowledge:
         found = self._lessons.get(targets)

@@ -138,6 +138,7 @@ def skeleton_of(sounds: str) -> str:
     return "A" + consonants if first in "aeiouy12345678R" else consonants
 
 
+@lru_cache(maxsize=32768)
 def skeleton_key(word: str) -> str:
     """Return the skeleton of a word; see `skeleton_of`."""
     return skeleton_of(sound_key(word))

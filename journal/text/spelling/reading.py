@@ -6,25 +6,27 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from journal.records import SpellingKind
-from journal.text.spelling.candidates import MOST, WEIGHT, Candidate, CandidateIndex
-from journal.text.spelling.costs import sound_cost
+from journal.text.spelling.candidates import Candidate, CandidateIndex
+from journal.text.spelling.costs import slip_cost, sound_cost
+from journal.text.spelling.likelihood import MOST, is_inflected
 from journal.text.spelling.phonetic import sound_key
 
 LONGEST = 30
 _SPLIT_COST = 0.9
+_WEIGHT = 0.22
 # Two words side by side are as likely as the product of their likelihoods, less chance.
 _PAIR = 7.0
 _SPLIT_ZIPF = 4.8
 _SPLIT_SHORT = frozenset(("a", "an", "at", "be", "in", "is", "it", "my", "of", "on", "so", "to"))
-# By length: how costly a slip may be, and how far the next best word must lie behind. In a short
-# spelling every letter counts, and a guess between two words is worse than none.
-_LIMITS = {2: 0.4, 3: 0.65, 4: 0.9, 5: 1.05, 6: 1.25, 7: 1.45}
-_LIMIT = 1.6
-_MARGINS = {2: 0.2, 3: 0.12, 4: 0.1, 5: 0.08, 6: 0.06}
-_MARGIN = 0.04
-_SAME_STEM = 5
+# A guess between two words is worse than none. So is a guess at a name or a word that the list
+# lacks, and children's names are shorter than most misspellings.
+_LIKELY = 0.45
+_NONE = 0.2
+# By length: how costly a slip may be. In a short spelling every letter counts.
+_LIMITS = {2: 0.4, 3: 0.65, 4: 1.0, 5: 1.15, 6: 1.35, 7: 1.55}
+_LIMIT = 1.7
+_HEARD = 0.5
 _SURE = 0.5
-_ENDINGS = ("s", "ed", "ing", "er", "ly", "ness", "ish", "able")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,11 +49,6 @@ class Reading:
     kind: SpellingKind
     cost: float
     by_sound: bool
-
-
-def limit_for(spelling: str) -> float:
-    """Return the highest cost at which a spelling of this length is still read as a word."""
-    return _LIMITS.get(len(spelling), _LIMIT)
 
 
 def find_reading(
@@ -85,38 +82,36 @@ def find_reading(
     Reading or None
         None if nothing is near enough.
     """
-    limit = limit_for(spelling)
-    ranked = index.find_candidates(spelling, likelier, today, limit)
+    ranked = index.find_candidates(spelling, likelier, today)
     best = ranked[0] if ranked else None
     split = _split(spelling, zipf, likelier)
-    if split is not None and (best is None or split[1] < best.score):
+    if split is not None and (
+        best is None or split[1] < _score(spelling, best.word, zipf, likelier)
+    ):
         return Reading(split[0], "join", _SPLIT_COST, False)
-    if best is None or not _is_clear(spelling, ranked):
+    if best is None or not _is_clear(ranked):
         return None
-    if best.cost > _SURE and best.word not in likelier and _is_inflected(spelling, zipf):
+    cost = slip_cost(spelling, best.word, 9.0)
+    if cost > _LIMITS.get(len(spelling), _LIMIT):
         return None
-    heard = sound_cost(sound_key(spelling), sound_key(best.word)) <= 0.5
-    return Reading(contractions.get(best.word, best.word), "non_word", best.cost, heard)
+    if cost > _SURE and best.word not in likelier and is_inflected(spelling, zipf):
+        return None
+    heard = sound_cost(sound_key(spelling), sound_key(best.word)) <= _HEARD
+    return Reading(contractions.get(best.word, best.word), "non_word", cost, heard)
 
 
-def _is_clear(spelling: str, ranked: Sequence[Candidate]) -> bool:
-    """Say whether the best word is well ahead of the next, or another form of it."""
-    if len(ranked) == 1:
-        return True
-    best, second = ranked[:2]
-    if second.score - best.score >= _MARGINS.get(len(spelling), _MARGIN):
-        return True
-    return len(best.word) > _SAME_STEM and best.word[:_SAME_STEM] == second.word[:_SAME_STEM]
+def _is_clear(ranked: Sequence[Candidate]) -> bool:
+    """Say whether the best word is likely enough, and no word at all is unlikely enough."""
+    some = sum(candidate.probability for candidate in ranked)
+    return ranked[0].probability >= _LIKELY and 1 - some <= _NONE
 
 
-def _is_inflected(spelling: str, zipf: Mapping[str, float]) -> bool:
-    """Say whether a spelling is a known word with an ending, though no dictionary has it."""
-    for ending in _ENDINGS:
-        if spelling.endswith(ending):
-            stem = spelling[: -len(ending)]
-            if len(stem) >= 4 and max(zipf.get(stem, 0.0), zipf.get(stem + "e", 0.0)) >= 3.0:
-                return True
-    return False
+def _score(
+    spelling: str, word: str, zipf: Mapping[str, float], likelier: Mapping[str, float]
+) -> float:
+    """Return the cost of a slip less what the word's likelihood gives back."""
+    likelihood = min(zipf.get(word, 0.0), MOST) + likelier.get(word, 0.0)
+    return slip_cost(spelling, word, 9.0) - _WEIGHT * likelihood
 
 
 def _split(
@@ -136,7 +131,7 @@ def _split(
         weights = [zipf[part] + likelier.get(part, 0.0) for part in (first, second)]
         if min(weights) < _SPLIT_ZIPF:
             continue
-        score = _SPLIT_COST - WEIGHT * min(sum(weights) - _PAIR, MOST)
+        score = _SPLIT_COST - _WEIGHT * min(sum(weights) - _PAIR, MOST)
         if best is None or score < best[1]:
             best = (f"{first} {second}", score)
     return best
