@@ -51,6 +51,7 @@ _STOPS = frozenset(".!?")
 _BREAKS = frozenset([":", ";", "(", ")", "–", "—", "...", "…", "->", "=>", "→", "..", "--"])
 _ALWAYS = WORDS["joins_always"]
 _WITH_VERB = WORDS["joins_with_verb"]
+_TAKEN_FOR_NOUN = frozenset(("ends", "means", "makes", "goes", "fits", "beats", "works", "equals"))
 _FINITE = frozenset(("VB", "VBP", "VBZ", "VBD", "MD"))
 _PRONOUNS = WORDS["subject_pronoun"]
 _WITH_VERB_INSIDE = WORDS["verb_inside"]
@@ -67,8 +68,15 @@ def has_predicate(tokens: Sequence[Token], i: int) -> bool:
     if token.tag in _FINITE and token.pos in ("VERB", "AUX"):
         # An infinitive is carried by the verb before it.
         return not (token.tag == "VB" and i and tokens[i - 1].lower == "to")
-    if token.lower in _WITH_VERB_INSIDE:
-        return token.lower != "its" or _its_is_it_is(tokens, i)
+    word = token.lower
+    if word in _WITH_VERB_INSIDE:
+        return word != "its" or _its_is_it_is(tokens, i)
+    if word == "your":
+        # "your cutting it up more": you are.
+        return i + 1 < len(tokens) and tokens[i + 1].lower.endswith("ing")
+    if word in _TAKEN_FOR_NOUN and i:
+        before = tokens[i - 1]
+        return before.lower in _PRONOUNS or before.pos == "NUM"
     return not token.lower.isalpha() and not _RELATIONS.isdisjoint(token.text)
 
 
@@ -76,7 +84,7 @@ def _its_is_it_is(tokens: Sequence[Token], i: int) -> bool:
     if i + 1 == len(tokens):
         return False
     after = tokens[i + 1]
-    return after.pos not in ("NOUN", "PROPN") or after.lower in ("half", "double")
+    return after.pos not in ("NOUN", "PROPN") or after.lower in WORDS["judgement"]
 
 
 def find_clauses(parse: Parse, joints: Collection[int] = ()) -> list[Clause]:

@@ -17,7 +17,10 @@ def find_answers(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
 
     The bare answer, the prompt said again, a rule from memory and steps told are no reasons.
     """
-    if not page.asked or any(draft.ground == "mathematical" for draft in drafts):
+    own_steps = any(_is_own_step(page, said) for said in page.propositions)
+    if not page.asked or (own_steps and not _says_yes(page)):
+        return []
+    if any(draft.ground == "mathematical" for draft in drafts):
         return []
     first = 0
     while first < len(page.propositions) and not _answers(page, first):
@@ -29,7 +32,9 @@ def find_answers(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         _answers(page, end) or page.propositions[end].conditional
     ):
         end += 1
-    if first == end or not (first or page.claims_in_prompt or _says_yes(page)):
+    if first == end or not (
+        first or end - first > 1 or page.claims_in_prompt or _says_yes(page)
+    ):
         return []
     return [Draft((first, end), (first - 1, first) if first else None)]
 
@@ -39,6 +44,8 @@ def _answers(page: Page, k: int) -> bool:
     if said.rule or _is_own_step(page, said):
         return False
     if said.calculation:
+        if k and not page.propositions[k - 1].calculation and _answers(page, k - 1):
+            return True
         return _says_yes(page) and sum(w[0].isdigit() for w in said.content - page.prompt) > 1
     if said.learned or said.learning or said.feeling or said.vouched or said.bare:
         return False
@@ -47,7 +54,7 @@ def _answers(page: Page, k: int) -> bool:
         said.mathematical or any(t.pos == "NUM" or t.lower in _AMOUNT for t in tokens)
     ):
         return False
-    if tokens[said.verb - said.clause.first].tag == "VBD" and not said.told:
+    if tokens[said.verb - said.clause.first].tag == "VBD" and not _of_another(page, said):
         return False
     if not said.structure and not any(t.lower in _AMOUNT for t in tokens):
         return False
@@ -63,7 +70,9 @@ def _says_yes(page: Page) -> bool:
 
 def _is_own_step(page: Page, said: Proposition) -> bool:
     """Say so of "I did ..."; what somebody else did can be why an answer is wrong."""
-    if not said.told:
-        return False
+    return said.told and not _of_another(page, said)
+
+
+def _of_another(page: Page, said: Proposition) -> bool:
     subject = {t.lower for t in page.parse.tokens[said.core : said.verb]}
-    return subject.isdisjoint(("he", "she", "they"))
+    return not subject.isdisjoint(("he", "she", "they"))

@@ -96,11 +96,14 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
             for j in range(k + 1, min(k + 5, len(page.propositions)))
             if _is_case(page, page.propositions[j])
         ]
+        beside = any(
+            not {"but", "whereas", "while"}.isdisjoint(page.propositions[j].clause.joints)
+            for j in cases[1:]
+        ) and all(_is_written_out(page, page.propositions[j]) for j in cases)
         for j in cases:
             draft = _draft_at(drafts, j)
-            role = "counter_example" if j == cases[-1] else "limit"
-            if draft is not None and draft.role == "limit":
-                continue
+            # One case goes against the claim; two set side by side show where it stops.
+            role = "counter_example" if j == cases[-1] and not beside else "limit"
             if draft is None:
                 found.append(Draft((j, j + 1), (k, k + 1), role=role))  # type: ignore[arg-type]
             else:

@@ -13,7 +13,7 @@ _CLASS = WORDS["class_noun"]
 _NARROW = WORDS["narrow"]
 _CORRELATES = re.compile(
     r"\bthe (more|less|fewer|\w+er)\b.*\bthe (more|less|fewer|\w+er)\b"
-    r"|\b(if|when|whenever|whether) (the|a|your|any|both|two|its|it's|it is)( \w+)? "
+    r"|\bfor every (?![0-9]|one|two|three|four|five)|\b(if|when|whenever|whether) (the|a|your|any|both|two|its|it's|it is)( \w+)? "
     r"(number|numbers|fraction|denominator|numerator|digit|digits|side|sides)\b"
 )
 _BINDING = frozenset(
@@ -35,7 +35,6 @@ _WHATEVER = (
     "work with",
     "the rule is",
     "in general",
-    "for every",
     "for any",
     "for all",
     "the only",

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from journal.evidence.mathematics import MathematicsKind
 from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 from journal.records import Ground
 
 _AMOUNT = WORDS["amount"]
+# A ruler or a table is handled; by itself it is no mathematics said.
+_KINDS: tuple[MathematicsKind, ...] = ("quantity", "term", "operation", "relation")
 _PER = frozenset(("each", "every", "per", "only"))
 
 
@@ -64,7 +67,7 @@ def check_ground(
 
 def _speaks(page: Page, said: Proposition, *, about: bool) -> bool:
     """Say whether a clause speaks of mathematics, or of an amount where mathematics is claimed."""
-    if said.mathematical:
+    if said.structure or page.mathematics.any_in(said.clause.first, said.clause.after, *_KINDS):
         return True
     if not about or said.told:
         return False

@@ -7,9 +7,14 @@ from collections.abc import Sequence
 from journal.evidence.reasons.drafts import Draft, said_in
 from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.propositions import WORDS, Page, Proposition
+from journal.evidence.reasons.stretches import widens
 
 _TAKES_UP = frozenset(("that", "thats", "it", "its", "which", "this"))
 _OPPOSITES = frozenset(("or", "otherwise", "else"))
+_NEEDS = frozenset(("cant", "ca", "can't", "cannot", "need", "needs", "must", "has", "have"))
+_NUMBER_WORDS = frozenset(
+    ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "half", "third")
+)
 _WOULD = frozenset(("would", "wouldnt", "wo", "could", "couldnt", "'d", "d"))
 
 
@@ -41,6 +46,7 @@ def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         elif draft.role == "grounds" and (
             _is_whole_argument(page, draft)
             or _is_fact_applied(page, draft)
+            or _is_needed(page, draft)
             or any(supposes(page, j) for j in range(*draft.reason))
         ):
             draft.role = "link"
@@ -54,7 +60,8 @@ def is_link(said: Proposition, before: Sequence[Proposition]) -> bool:
     """
     if not said.states or not said.mathematical or said.calculation:
         return False
-    if not said.structure and not said.generic and not said.names:
+    numbers = sum(any(map(str.isdigit, w)) or w in _NUMBER_WORDS for w in said.content)
+    if not (said.structure or said.generic or said.names or numbers > 1):
         return False
     if any(said.content <= earlier.content for earlier in before):
         return False
@@ -99,7 +106,8 @@ def _chain(page: Page, draft: Draft, earlier: Sequence[Draft]) -> None:
     """Join "X because Y so Z" and "Y so Z so W" where the later step is a link."""
     for before in reversed(earlier):
         carried = said_in(page, before.reason) + said_in(page, before.claim)
-        if draft.reason == before.reason and draft.claim is not None:
+        within = before.reason[0] <= draft.reason[0] and draft.reason[1] <= before.reason[1]
+        if within and draft.claim is not None:
             steps = said_in(page, draft.claim)
         elif before.claim == draft.reason:
             steps, carried = said_in(page, draft.reason), said_in(page, before.reason)
@@ -108,7 +116,11 @@ def _chain(page: Page, draft: Draft, earlier: Sequence[Draft]) -> None:
         else:
             continue
         draft.supports = before
-        if any(is_link(step, carried) for step in steps):
+        # "so when you put them together its still all pairs"
+        made = steps[0].conditional and not any(s.judges or s.told for s in steps[1:])
+        if any(is_link(step, carried) for step in steps) or (
+            made and any(step.mathematical for step in steps[1:])
+        ):
             draft.role = "link"
         return
 
@@ -117,7 +129,7 @@ def _split(page: Page, draft: Draft) -> Draft | None:
     """Cut a link off the end of a reason of several clauses."""
     first, end = draft.reason
     claim = said_in(page, draft.claim)
-    if draft.role == "counter_example":
+    if draft.role in ("counter_example", "limit", "check"):
         return None
     for j in range(first + 1 + _only_looks(page, first), end):
         said = page.propositions[j]
@@ -133,7 +145,7 @@ def _split(page: Page, draft: Draft) -> Draft | None:
             return Draft((j, end), draft.claim, draft.marker, "link", supports=draft)
     # "Angles in a triangle add to 180 and the other two make 120": the fact comes first.
     fact = page.propositions[first]
-    rest = page.propositions[first + 1 : end]
+    rest = [s for s in page.propositions[first + 1 : end] if not s.conditional]
     if _only_looks(page, first):
         return None
     if fact.conditional:
@@ -167,9 +179,11 @@ def _within_claim(page: Page, draft: Draft) -> Draft | None:
     for j in range(first + 1, end):
         said = page.propositions[j]
         earlier = said_in(page, draft.reason) + page.propositions[first:j]
-        if _is_one_step(page, j) and not page.propositions[j - 1].conditional:
+        if _is_one_step(page, j) or widens(page, said):
             continue
-        if is_link(said, earlier) or is_applied(said, earlier[:-1]):
+        # What stands before "because" is the claim; what follows "so" goes on.
+        further = said.generic or first >= draft.reason[1]
+        if further and (is_link(said, earlier) or is_applied(said, earlier[:-1])):
             draft.claim = first, j
             return Draft((j, end), draft.claim, None, "link", supports=draft)
     return None
@@ -186,11 +200,14 @@ def _find_beside(page: Page, draft: Draft, drafts: Sequence[Draft]) -> Draft | N
             continue
         said = page.propositions[j]
         taken = any(_holds(d.reason, j) or _holds(d.claim, j) for d in drafts)
-        if taken or said.conditional or not is_link(said, own):
+        if taken or said.conditional or not is_link(said, own) or widens(page, said):
             continue
         if j > 0 and page.propositions[j - 1].conditional:
             continue
-        beside = j == max(ends) and not said.clause.opens_sentence and said.structure > 0
+        if j == max(ends):
+            beside = not said.clause.opens_sentence and said.structure > 0
+        else:
+            beside = "but" in page.propositions[j + 1].clause.joints and said.structure > 0
         if not (beside or said.generic or _is_fact(page, said)):
             continue
         if beside or not said.content.isdisjoint(spoken):
@@ -207,6 +224,22 @@ def _is_fact_applied(page: Page, draft: Draft) -> bool:
     return len(claim) > 1 or bool(worked)
 
 
+def _is_needed(page: Page, draft: Draft) -> bool:
+    """Say so of "they are not the same size so you cant compare", on the way to an answer."""
+    if not page.asked or draft.claim is None or draft.claim[0] < draft.reason[0]:
+        return False
+    return any(
+        said.states
+        and not said.judges
+        and not said.calculation
+        and bool(said.content - page.prompt)
+        and any(
+            t.lower in _NEEDS for t in page.parse.tokens[said.clause.first : said.clause.after]
+        )
+        for said in said_in(page, draft.claim)
+    )
+
+
 def _is_fact(page: Page, said: Proposition) -> bool:
     """Say whether a clause states a definition or a property of every such thing."""
     if not said.states or said.verb is None or said.calculation:
@@ -220,6 +253,11 @@ def _is_fact(page: Page, said: Proposition) -> bool:
     return (said.generic and said.names and not each) or defines or "table" in subject
 
 
+def _has(page: Page, said: Proposition) -> bool:
+    """Say so of "it has 2 parts": a feature noticed."""
+    return said.verb is not None and page.parse.tokens[said.verb].lemma in ("have", "get")
+
+
 def _holds(span: tuple[int, int] | None, j: int) -> bool:
     return span is not None and span[0] <= j < span[1]
 
@@ -231,7 +269,7 @@ def _is_whole_argument(page: Page, draft: Draft) -> bool:
         return False
     claimed: frozenset[str] = frozenset().union(*(said.content for said in claim))
     return any(
-        said.structure >= 1
+        (said.structure > 1 or (said.structure and not _has(page, said)))
         and not said.told
         and not said.calculation
         and not said.lists_parts

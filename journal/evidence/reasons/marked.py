@@ -40,7 +40,8 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
             _, after = page.parse.tokens_in(marker.start, marker.end)
             k = page.clause_at(after)
             # What was said before, word for word, has been left out.
-            if k is not None and page.propositions[k].clause.first - after < 3:
+            # "because it means ...": the first of two markers together decides.
+            if k is not None and k not in opened and page.propositions[k].clause.first - after < 3:
                 opened[k] = number, marker.function
     joined = frozenset(opened)
     drafts = []
@@ -99,7 +100,8 @@ def _join_result(page: Page, k: int, joined: frozenset[int]) -> Draft | None:
 
 def _is_handled(said: Proposition) -> bool:
     """Say so of a step told without its working: nothing before it is part of the argument."""
-    return said.told and sum(word[0].isdigit() for word in said.content) < 2  # noqa: PLR2004
+    numbers = sum(word[0].isdigit() for word in said.content)
+    return said.told and numbers < 2 and said.structure < 2  # noqa: PLR2004
 
 
 def _crosses(page: Page, draft: Draft) -> bool:

@@ -42,6 +42,7 @@ _STOPS = frozenset(".,!?;:")
 _NO_GROUND = WORDS["no_ground"]
 _CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
 _OPERATORS = frozenset("+-−×÷x*/<>")
+_FRACTIONS = frozenset(("half", "quarter", "third", "fifth", "tenth"))
 _CONDITIONS = frozenset(("if", "when", "whenever"))
 _PROMPT_WORD = re.compile(r"[^\W_]+(?:[./][0-9]+)?")
 _ASKS = re.compile(
@@ -192,7 +193,8 @@ def _read_clause(
         or (before is not None and before.learned and clause.joint == "and" and not told),
         told=told,
         feeling=_is_feeling(tokens, clause, present),
-        vouched=_is_vouched(tokens, clause, present),
+        vouched=_is_vouched(tokens, clause, present)
+        or (told and tokens[verb or 0].lower == "had" and _OWN.isdisjoint(present)),
         bare=_is_bare(tokens, clause, present),
         learning=_is_learning(present, words),
         rule=_is_rule(tokens, core, verb, clause, present),
@@ -323,6 +325,8 @@ def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -
     """Say so of "I guessed", "I just know it", "I did it in my head"."""
     if present.isdisjoint(("i", "we")) or present.isdisjoint(WORDS["bare_knowing"]):
         return False
+    if "know" in present and "my" in present:
+        return True
     return all(
         token.pos not in ("NOUN", "NUM", "PROPN", "SYM") or token.lower in _NO_GROUND
         for token in tokens[clause.first : clause.after]
@@ -331,6 +335,11 @@ def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -
 
 def _is_calculation(words: Sequence[str]) -> bool:
     numbers = False
+    if words[0][0].isdigit() and (words[1:2] == ["%"] or not words[0].isdigit()) and (
+        not _FRACTIONS.isdisjoint(words) and _OPERATORS.isdisjoint(words) and "of" not in words
+    ):
+        # "25% is a quarter" is a fact to work with.
+        return False
     for word in words:
         if any(map(str.isdigit, word)):
             if (

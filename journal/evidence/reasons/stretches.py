@@ -16,7 +16,7 @@ def reach_forward(page: Page, k: int, joined: frozenset[int]) -> int:
     end = k + 1
     while end < len(page.propositions):
         said = page.propositions[end]
-        if end in joined or said.clause.opens_sentence or _turns_away(said) or _widens(page, said):
+        if end in joined or said.clause.opens_sentence or _turns_away(said) or widens(page, said):
             break
         if not said.clause.joints and _is_claim_of_initial(page, k, end):
             break
@@ -33,7 +33,7 @@ def reach_claim(page: Page, k: int, joined: frozenset[int]) -> int:
         carries_on = said.clause.joint in ("and", "but") and not said.told and said.mathematical
         if end in joined or said.clause.opens_sentence or said.learned or said.feeling:
             break
-        if not conditional and (not carries_on or _widens(page, said)):
+        if not conditional and (not carries_on or widens(page, said)):
             break
         end += 1
     return end
@@ -69,7 +69,7 @@ def _turns_away(said: Proposition) -> bool:
     return said.learned or said.vouched or (said.told and said.clause.joint in _STEP_JOINTS)
 
 
-def _widens(page: Page, said: Proposition) -> bool:
+def widens(page: Page, said: Proposition) -> bool:
     """Say so of "and that works for any number": it claims more, it gives no reason."""
     words = {token.lower for token in page.parse.tokens[said.clause.first : said.clause.after]}
     return not words.isdisjoint(("works", "work")) and is_general(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from journal.evidence.reasons.drafts import Draft, said_in, taken_by
@@ -10,6 +11,10 @@ from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
 _PROPERTY = WORDS["property"]
 _SAME_OBJECT = WORDS["same_object"]
+_RENAMED = re.compile(
+    r"\bwhich (is|are|makes?|means|equals) (the same as |equal to |also )?"
+    r"([0-9]+/[0-9]+|half|(a|one) (half|third|quarter|fifth|tenth|whole))\b"
+)
 _HOW_I_KNOW = ("how i know", "how i knew", "why", "how you know", "how we know")
 
 
@@ -33,7 +38,11 @@ def find_unmarked(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     k = 0
     while k < len(page.propositions):
         if k not in taken:
-            draft = _explained_by_next(page, k, taken) or _known_by_last(page, k, taken)
+            draft = (
+                _explained_by_next(page, k, taken)
+                or _known_by_last(page, k, taken)
+                or _renamed(page, k)
+            )
             if draft is not None:
                 draft.ground = check_ground(
                     page, said_in(page, draft.reason), said_in(page, draft.claim)
@@ -79,6 +88,15 @@ def _known_by_last(page: Page, k: int, taken: set[int]) -> Draft | None:
     if not any(phrase in words for phrase in _HOW_I_KNOW):
         return None
     return Draft((k - 1, k), (k, k + 1))
+
+
+def _renamed(page: Page, k: int) -> Draft | None:
+    """R15: "3 out of 9, which is 1/3" and "... which is the same as a half"."""
+    said = page.propositions[k]
+    text = page.parse.surface(said.clause.first, said.clause.after).lower()
+    if said.told or said.learned or not _RENAMED.search(text):
+        return None
+    return Draft((k, k + 1), None)
 
 
 def is_claim(said: Proposition) -> bool:
