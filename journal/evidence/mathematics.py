@@ -212,8 +212,15 @@ def _mark_quantities(
         elif word in units:
             if at and (kinds[at - 1] == "quantity" or tokens[at - 1].lower in numbers):
                 kinds[at] = "quantity"
-        elif word in fractions and token.tag != "JJ" and tokens[at - 1].lower in ("a", "one"):
+        elif (
+            word in fractions and _stands_alone(tokens, at) and tokens[at - 1].lower in ("a", "one")
+        ):
             kinds[at] = "quantity"
+
+
+def _stands_alone(tokens: Sequence[Token], at: int) -> bool:
+    # Not "a fifth time".
+    return at + 1 == len(tokens) or tokens[at + 1].pos not in ("NOUN", "PROPN", "ADJ")
 
 
 def _counts_everyday_things(tokens: Sequence[Token], at: int, words: Words) -> bool:

@@ -182,16 +182,15 @@ def _read_symbol(pieces: Pieces, at: int, index: TermIndex) -> Match | None:
     if symbol is None or not _in_place(pieces, at, at + size, symbol):
         return None
     for name in symbol.shows:
-        key = split_words(name) or (name,)
+        key = split_words(name)
         for pattern in index.own.get(key[0], ()):
             if pattern.words == key:
                 return Match(at, at + size, pattern, symbol)
-    name = symbol.shows[0]
-    key = split_words(name)
+    key = split_words(symbol.shows[0])
     for pattern in index.heads.get(key[0], ()):
         if pattern.words == key:
             return Match(at, at + size, pattern, symbol)
-    return None
+    return None  # pi is no term of the curriculum: found only as a target
 
 
 def _in_place(pieces: Pieces, at: int, after: int, symbol: Symbol) -> bool:

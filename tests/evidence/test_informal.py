@@ -74,3 +74,7 @@ def test_a_form_neither_safe_nor_not_is_refused(tmp_path, monkeypatch):
     monkeypatch.setattr(informal, "LEXICON", tmp_path)
     with pytest.raises(LexiconError, match=r"informal\.csv, 'bits': safe must be yes or no"):
         load_informal.__wrapped__()
+
+
+def test_a_form_that_needs_a_number_behind_it_is_none_at_the_end(found):
+    assert found("i saw what goes into") == []

@@ -113,6 +113,13 @@ def test_the_small_words_of_an_informal_form_are_left_out(kinds):
         ("3 of us played", "3", None),
         ("3 of 12 is red", "3", "quantity"),
         ("i saw 5", "5", "quantity"),
+        ("+ 4 is easy", "+", "operation"),
+        ("many parts are red", "many", None),
+        ("i like your pattern", "pattern", None),
+        ("cos it is fun", "cos", None),
+        ("one kg", "one", "quantity"),
+        ("one fourth", "one", "quantity"),
+        ("one cube", "one", "quantity"),
         ("we made array pictures", "array", "representation"),
         ("we added ten", "added", "operation"),
     ],
@@ -135,3 +142,15 @@ def test_mathematics_can_be_asked_for_by_place_and_kind(parse_of):
     assert found.first_in(0, 6, "operation") == 2
     assert found.first_in(4, 6) is None
     assert found.count_in(0, 6) == 3
+
+
+def test_units_fractions_and_ones_are_heard_without_the_vocabulary(parse_of):
+    found = find_mathematics(parse_of("5 cm and a fifth and one more"), [], [], []).kinds
+    assert found[:2] == ["quantity", "quantity"]
+    assert found[4] == found[6] == "quantity"
+
+
+def test_a_sign_of_a_claim_between_letters_is_a_relation(parse_of):
+    claim = Claim(3, 8, "m = k", "undecided", True, False, None)
+    found = find_mathematics(parse_of("so m = k"), [], [], [claim]).kinds
+    assert found == [None, "quantity", "relation", "quantity"]

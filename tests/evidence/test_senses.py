@@ -55,3 +55,32 @@ def test_even_stays_everyday_as_a_target(parse_of, text):
     ]
     assert (use.sense, use.counted) == ("everyday", False)
     assert "even" in use.why
+
+
+# Invented; as targets, and with nothing beside the word that settles its sense.
+@pytest.mark.parametrize(
+    ("text", "target", "sense", "counted"),
+    [
+        ("we did right", "right", "everyday", False),
+        ("it was orientation", "orientation", "unsure", True),
+        ("it was range today", "range", "unsure", True),
+        ("a pattern is what i was looking at when the phone rang", "pattern", "mathematical", True),
+        ("find the product, then stop", "product", "mathematical", True),
+        ("we used a grid on the phone", "grid", "everyday", False),
+        ("the phone has a 3 by 4 grid", "grid", "mathematical", True),
+        ("a pattern and a phone", "pattern", "everyday", False),
+        ("a phone shape and a pattern", "pattern", "mathematical", True),
+    ],
+)
+def test_what_settles_the_sense_of_a_target(parse_of, text, target, sense, counted):
+    (use,) = [
+        use
+        for use in find_vocabulary(parse_of(text), load_terms(), Setting(targets=(target,)))
+        if use.kind == "target"
+    ]
+    assert (use.sense, use.counted) == (sense, counted)
+
+
+def test_a_term_that_is_no_target_may_stay_unsure(parse_of):
+    (use,) = find_vocabulary(parse_of("i like your pattern"), load_terms(), Setting())
+    assert (use.term, use.sense, use.counted) == ("pattern", "unsure", False)

@@ -149,3 +149,21 @@ def test_a_term_copied_from_the_prompt_is_an_echo(found):
     )
     assert (copied.echo, copied.counted) == (True, False)
     assert (own.echo, own.counted) == (False, True)
+
+
+def test_a_sign_shows_the_listed_term_where_the_target_is_longer(found):
+    assert [use.term for use in found("4 + 5", targets=("plus sign",))] == ["plus"]
+
+
+def test_a_dash_that_opens_the_text_joins_nothing(found):
+    (use,) = found("- half of it", targets=("half",))
+    assert (use.start, use.surface) == (2, "half")
+
+
+def test_pi_is_found_as_a_target_alone(found):
+    assert found("we saw π") == []
+    assert [use.term for use in found("we saw π", targets=("pi",))] == ["pi"]
+
+
+def test_a_sign_shows_no_longer_term_that_begins_alike(found):
+    assert found("it was 1/8 today")[0].term == "eighth"

@@ -46,3 +46,8 @@ def test_a_plans_own_term_is_found_with_its_plural():
 
 def test_asking_for_the_same_targets_again_gives_the_same_index():
     assert INDEX.with_targets(("half",)) is INDEX.with_targets(("half",))
+
+
+def test_every_sign_but_pi_shows_a_term_of_the_vocabulary():
+    unknown = [s for s, symbol in INDEX.symbols.items() if not INDEX.find_term(symbol.shows[0])]
+    assert unknown == ["π"]
