@@ -115,7 +115,7 @@ def read_might(view: View, at: Occurrence) -> Judgement:
     who, left, right, span = _about(view, at)
     if who in _DOERS or who in PEOPLE:
         # "I might be wrong but 5/8 is bigger" hedges the claim that follows.
-        claim = view.following(right[1] + (view.word(right[1]) == "but"))
+        claim = (at.after, view.following(right[1] + 1)[1])
         if view.has((at.after, min(at.after + 2, right[1])), _RIGHT_OR_WRONG) and view.maths(claim):
             return _sure(span)
         return _not_mathematical(span)

@@ -19,6 +19,11 @@ def _nearby(view: View, at: Occurrence, extra: int = 0) -> tuple[int, int]:
     return at.after, max(at.after, after)
 
 
+def _said_before(view: View, at: Occurrence) -> tuple[int, int]:
+    """Return the clause before, which "you can see it" or "I can prove it" points back to."""
+    return view.before(view.opening(at.first)[0])[0], at.first
+
+
 def read_example(view: View, at: Occurrence) -> Judgement:
     """Ask whether the example is a mathematical one."""
     right = _nearby(view, at)
@@ -36,7 +41,7 @@ def read_example(view: View, at: Occurrence) -> Judgement:
 def read_you_can_see(view: View, at: Occurrence) -> Judgement:
     """Ask whether something mathematical is there to be seen."""
     right = _nearby(view, at)
-    left = view.opening(at.first)
+    left = _said_before(view, at)
     span = view.quote(at.first, min(right[1], at.after + 6))
     if view.maths(right) or (
         view.word(at.after) in ("it", "this", "that", "from", "because") and view.maths(left)
@@ -89,7 +94,7 @@ def _checks_something_else(view: View, at: Occurrence) -> bool:
 def read_prove(view: View, at: Occurrence) -> Judgement:
     """Ask whether something mathematical is proved."""
     right = _nearby(view, at)
-    left = view.opening(at.first)
+    left = _said_before(view, at)
     span = view.quote(max(0, at.first - 1), min(right[1], at.after + 6))
     if view.word(at.first - 1) in ("the", "a") and view.word(at.after) in (
         "it",
@@ -133,7 +138,8 @@ def read_shows(view: View, at: Occurrence) -> Judgement:
     if bare and who in PEOPLE:
         return other
     if view.maths(right) or (
-        view.maths(left) and view.word(at.after) in ("it", "this", "why", "that", "how")
+        view.maths(_said_before(view, at))
+        and view.word(at.after) in ("it", "this", "why", "that", "how")
     ):
         return Judgement("reasoning", f"{span} points to what shows it")
     if bare:

@@ -129,10 +129,7 @@ def read_when(view: View, at: Occurrence) -> Judgement:
         or _is_stuck(view, case)
     ):
         return Judgement("narrative", f"{name} tells the moment: {said}")
-    judgement = judge_condition(view, at)
-    if judgement.reading == "no_mathematics":
-        return Judgement("narrative", f"{name} tells the time: {said}")
-    return judgement
+    return judge_condition(view, at)
 
 
 def _is_past(view: View, verb: int) -> bool:

@@ -154,7 +154,8 @@ def read_while(view: View, at: Occurrence) -> Judgement:
     people = subject(view, right) in PEOPLE
     if verb is None or past or people or view.tag(at.after) == "VBG":
         return Judgement("narrative", f"'while' tells the time: {view.quote(*right)}")
-    if view.maths(right) and (view.maths(left) or view.maths(view.following(right[1]))):
+    opens = at.first == 0 or view.word(at.first - 1) in STOPS
+    if view.maths(right) and (opens or view.maths(left)):
         return Judgement("reasoning", f"'while' sets {view.quote(*right)} beside the rest")
     return Judgement("narrative", f"'while' tells the time: {view.quote(*right)}")
 

@@ -7,6 +7,7 @@ from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import CLOSED_NOUNS, PEOPLE, STOPS, VERBS_ANYWHERE, WORDS
 
 _ENDS_CLASS = frozenset(("VBZ", "VBP", "MD", "IN", "CC", ",", "PRP", "WDT", "TO", "RB"))
+_ENDS_ALWAYS = frozenset(("IN", "CC", ","))
 _POINTING = frozenset(("them", "these", "those", "all", "every", "both"))
 _RIGHT_OR_WRONG = frozenset(("right", "wrong", "stuck", "maths", "math"))
 _NOT_ANY = WORDS["generalisation.not_any"]
@@ -81,7 +82,7 @@ def _noun_after(view: View, i: int) -> tuple[int, int]:
     end = i
     while end < min(i + 5, len(view.words)):
         word, tag = view.words[end], view.tags[end]
-        if word in STOPS or (tag in _ENDS_CLASS and view.kinds[end] is None):
+        if word in STOPS or tag in _ENDS_ALWAYS or (tag in _ENDS_CLASS and view.kinds[end] is None):
             break
         # "in every rectangle the diagonals ...": the next noun has its own word before it.
         if tag in ("DT", "PRP$", "EX") and end > i and view.tags[end - 1] in ("NN", "NNS", "NNP"):

@@ -10,7 +10,7 @@ from journal.evidence.markers.words import STOPS, WORDS
 _QUOTES = frozenset(['"', "'", "“", "”", "‘", "’", "`", "``", "''"])
 _BETWEEN = frozenset([",", "and", "or", "the", "word", "words", "/", "-", "&", "+"]) | _QUOTES
 _AFTER_A_WORD = WORDS["mention.after_a_word"]
-_JOINING = frozenset(("because", "since", "so", "therefore", "but", "if"))
+_JOINING = frozenset(("because", "since", "therefore"))
 _NAMED_AFTER = WORDS["mention.named_after"]
 _STRING = 3
 _CLAUSE = 2

@@ -16,7 +16,7 @@ from journal.evidence.markers.joining import (
 )
 from journal.evidence.markers.model import estimate_use
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
-from journal.evidence.markers.words import PEOPLE, STOPS, SUBJECTS, TIME_WORDS, WORDS
+from journal.evidence.markers.words import BE, PEOPLE, STOPS, SUBJECTS, TIME_WORDS, WORDS
 
 _HELPING = frozenset(("help", "helps", "helped"))
 _FINITE = frozenset(("VBZ", "VBP", "VBD", "MD"))
@@ -52,6 +52,8 @@ def judge_reason(view: View, at: Occurrence) -> Judgement:
         return Judgement("no_mathematics", f"{name} gives a feeling or how hard it was: {said}")
     if is_self(view, reason):
         return Judgement("no_mathematics", f"{name} says only that the child knows: {said}")
+    if _names_topic(view, reason):
+        return Judgement("no_mathematics", f"{name} only names what it was about: {said}")
     if is_topic(view, reason) and (is_feeling(view, claim) or not view.maths(claim)):
         return Judgement("no_mathematics", f"{name} only names what was done: {said}")
     if view.maths(reason) or tells_check(view, reason):
@@ -63,6 +65,12 @@ def judge_reason(view: View, at: Occurrence) -> Judgement:
     if names_property(view, reason) and (in_context(view, at.first) or view.maths(claim)):
         return Judgement("reasoning", f"{name} gives the reason: {said}")
     return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
+
+
+def _names_topic(view: View, stretch: Stretch) -> bool:
+    """Say whether a clause only says what the lesson was about."""
+    verb = first_verb(view, stretch)
+    return verb is not None and view.words[verb] in BE and view.word(verb + 1) == "about"
 
 
 def _is_cause(view: View, first: int) -> bool:

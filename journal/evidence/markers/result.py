@@ -210,7 +210,7 @@ def _judge_action(view: View, name: str, left: Stretch, right: Stretch, said: st
                 "reasoning", f"{name} says what follows from {view.quote(*left)}: {said}"
             )
         return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
-    if is_action(view, left):
+    if is_action(view, left) and not _tells_having(view, left):
         return Judgement("narrative", f"{name} takes the next step: {said}")
     return Judgement("no_mathematics", f"{name} joins nothing mathematical: {said}")
 
