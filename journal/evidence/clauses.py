@@ -160,6 +160,15 @@ def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> 
     begins_second = word in ("when", "if", "since", "while", "until", "whenever", "so")
     if not begins_second and first < i and not any(carries[first:i]):
         return False
+    if (
+        word == "and"
+        and i + 1 < len(tokens)
+        and _is_number(tokens[i - 1])
+        and _is_number(tokens[i + 1])
+        and not any(carries[j] and tokens[j].lower not in _OPENS for j in range(first, i))
+    ):
+        # "I know 6 and 4 makes 10"
+        return False
     for j in range(i + 1, min(len(tokens), i + 12)):
         following = tokens[j].lower
         if carries[j]:

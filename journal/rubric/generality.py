@@ -29,7 +29,8 @@ def general_statements(parse: Parse, reasons: Sequence[Reason]) -> tuple[Span, .
     tuple of Span
         In order; what the child did or used to do ("I always share by the top number") is none.
     """
-    taken = [reason.reason for reason in reasons]
+    # Where a claim stops is itself said of all cases.
+    taken = [reason.reason for reason in reasons if reason.role != "limit"]
     claims = {reason.claim for reason in reasons if reason.claim is not None}
     stretches = {parse.span(clause.first, clause.after) for clause in find_clauses(parse)}
     return tuple(

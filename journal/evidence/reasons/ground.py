@@ -11,6 +11,7 @@ from journal.records import Ground
 _AMOUNT = WORDS["amount"]
 # A ruler or a table is handled; by itself it is no mathematics said.
 _KINDS: tuple[MathematicsKind, ...] = ("quantity", "term", "operation", "relation")
+_RECORDS = frozenset(("write", "draw", "colour", "color", "put", "stick", "label"))
 _PER = frozenset(("each", "every", "per", "only"))
 
 
@@ -50,7 +51,7 @@ def check_ground(
     about = page.asked or any(said.mathematical or said.judges for said in claim)
     if not any(_says_something(said) and _speaks(page, said, about=about) for said in sound):
         return "not_mathematical"
-    if follows and not any(_can_follow(said) for said in claim):
+    if follows and not any(_can_follow(page, said) for said in claim):
         return "not_mathematical"
     if claim and all(said.learning for said in claim):
         return "not_mathematical"
@@ -83,9 +84,12 @@ def _is_working(sound: Sequence[Proposition], claim: Sequence[Proposition]) -> b
     return len(numbers) > 1 and not any(said.learned for said in sound)
 
 
-def _can_follow(said: Proposition) -> bool:
+def _can_follow(page: Page, said: Proposition) -> bool:
     """Say so of a statement; "so we did it again" draws on no mathematics."""
-    return said.mathematical or (said.clause.predicate and not said.told and not said.learning)
+    if said.told and said.verb is not None:
+        # "so I wrote square" records, "so I added 7" draws on what was said.
+        return said.mathematical and page.parse.tokens[said.verb].lemma not in _RECORDS
+    return said.mathematical or (said.clause.predicate and not said.learning)
 
 
 def is_result(said: Proposition) -> bool:
@@ -95,7 +99,8 @@ def is_result(said: Proposition) -> bool:
 
 def _says_something(said: Proposition) -> bool:
     """Say so: "because the hall" joins nothing, "because same denominators" and "6 x 10" do."""
-    return said.clause.predicate or said.structure > 0 or said.calculation
+    whole = said.names and len(said.content) > 2  # noqa: PLR2004
+    return said.clause.predicate or said.structure > 0 or said.calculation or whole
 
 
 def _repeats(

@@ -15,6 +15,9 @@ _NEEDS = frozenset(("cant", "ca", "can't", "cannot", "need", "needs", "must", "h
 _NUMBER_WORDS = frozenset(
     ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "half", "third")
 )
+_ASIDE = frozenset(
+    ("other", "quick", "quicker", "easy", "easier", "fast", "faster", "simple", "simpler")
+)
 _WOULD = frozenset(("would", "wouldnt", "wo", "could", "couldnt", "'d", "d"))
 
 
@@ -63,10 +66,21 @@ def is_link(said: Proposition, before: Sequence[Proposition]) -> bool:
     numbers = sum(any(map(str.isdigit, w)) or w in _NUMBER_WORDS for w in said.content)
     if not (said.structure or said.generic or said.names or numbers > 1):
         return False
-    if any(said.content <= earlier.content for earlier in before):
+    if any(_says_again(said, earlier) for earlier in before):
         return False
+    if len(said.content) < 2 or not said.content.isdisjoint(_ASIDE):  # noqa: PLR2004
+        # "but 9 isn't", "the other one was obtuse", "counting up is quicker"
+        return said.structure > 0 and said.content.isdisjoint(_ASIDE)
     features = [earlier for earlier in before if earlier.lists_parts]
-    return not (said.lists_parts and features and not said.generic)
+    counts = numbers > 0 or len(said.content) < 3  # noqa: PLR2004
+    return not (said.lists_parts and features and counts and not said.generic)
+
+
+def _says_again(said: Proposition, earlier: Proposition) -> bool:
+    """Say so of the same words; the same numbers can stand in another relation."""
+    if said.content == earlier.content:
+        return True
+    return said.content <= earlier.content and not any(w[0].isdigit() for w in said.content)
 
 
 def is_applied(said: Proposition, facts: Sequence[Proposition]) -> bool:
@@ -111,6 +125,9 @@ def _chain(page: Page, draft: Draft, earlier: Sequence[Draft]) -> None:
             steps = said_in(page, draft.claim)
         elif before.claim == draft.reason:
             steps, carried = said_in(page, draft.reason), said_in(page, before.reason)
+        elif draft.claim == before.claim and before.marker != draft.marker:
+            # "X so Z because Y"
+            steps = said_in(page, draft.reason)
         elif draft.claim == before.reason or draft.reason[0] == before.reason[1]:
             steps = said_in(page, draft.reason)
         else:
@@ -255,7 +272,7 @@ def _is_fact(page: Page, said: Proposition) -> bool:
 
 def _has(page: Page, said: Proposition) -> bool:
     """Say so of "it has 2 parts": a feature noticed."""
-    return said.verb is not None and page.parse.tokens[said.verb].lemma in ("have", "get")
+    return said.verb is not None and page.parse.tokens[said.verb].lemma == "have"
 
 
 def _holds(span: tuple[int, int] | None, j: int) -> bool:
