@@ -361,7 +361,7 @@ def _is_taken_back(lexemes: Lexemes, found: Found) -> bool:
             return True
         if turned and word in _DENIALS:
             return True
-        if turned and word == "is" and lexemes[at + 1].kind == "numeral":
+        if turned and word == "is" and lexemes.item(at + 1).kind == "numeral":
             return True
         if word == "but":
             turned = True

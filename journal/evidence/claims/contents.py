@@ -56,7 +56,7 @@ def read_contents(lexemes: Lexemes, at: int, free_from: int = -1) -> Found | Non
         return None
     measure = part.unit is not None
     counted = part.operation or _WORDS.get(lexemes.text(part.end - 1)) is not None
-    if not measure and not (counted and lexemes[part.end - 1].kind != "numeral"):
+    if not measure and not (counted and lexemes.item(part.end - 1).kind != "numeral"):
         return None
     whole = read_side(lexemes, part.end + 1)
     if whole is None or len(whole.values) != 1 or whole.doubt:

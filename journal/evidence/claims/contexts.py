@@ -59,13 +59,13 @@ def begins_itself(lexemes: Lexemes, at: int, free_from: int) -> bool | None:
     bool or None
         True: yes. False: no, it is the rest of something longer. None: perhaps.
     """
-    before = lexemes[at - 1]
+    before = lexemes.item(at - 1)
     if at == free_from or not before.text:
         return True
     if before.text in _OPERATOR_ENDS:
         if before.text in ("-", "–") and not lexemes.glued(at):
             # A bullet, or a dash between clauses.
-            return None if lexemes[at - 2].kind == "numeral" else True
+            return None if lexemes.item(at - 2).kind == "numeral" else True
         return False
     if before.kind in ("numeral", "barrier"):
         return True if is_label(lexemes, at - 1) else None
@@ -77,11 +77,11 @@ def begins_itself(lexemes: Lexemes, at: int, free_from: int) -> bool | None:
     if before.text in ("of", "a", "an", "the", "another", "not"):
         return None
     if before.text == "and" and at - 1 != free_from:
-        two = lexemes[at - 2]
+        two = lexemes.item(at - 2)
         if two.kind == "numeral" or two.text in _WORDS:
             # "I did 45 add 38 and 45 + 38 = 83": the calculation before is whole.
             return True if lexemes.text(at - 3) in _OPERATOR_ENDS else None
-    if before.text == "," and at - 1 != free_from and lexemes[at - 2].kind == "numeral":
+    if before.text == "," and at - 1 != free_from and lexemes.item(at - 2).kind == "numeral":
         return None
     return True
 
@@ -90,7 +90,7 @@ def opens_freely(lexemes: Lexemes, at: int, free_from: int) -> bool:
     """Say whether a lone number at a lexeme stands at the beginning of its clause."""
     if is_label(lexemes, at):
         return False
-    before = lexemes[at - 1]
+    before = lexemes.item(at - 1)
     if before.text == "number" and lexemes.text(at - 2) in ("the", "my"):
         return True
     return at == free_from or not before.text or before.text in _OPENERS
@@ -101,7 +101,9 @@ def names_one(lexemes: Lexemes, at: int) -> bool:
     if lexemes.text(at) != "one":
         return False
     before = lexemes.text(at - 1)
-    return before in _PRONOUN_HEADS or (lexemes[at - 1].kind == "word" and before not in _OPENERS)
+    return before in _PRONOUN_HEADS or (
+        lexemes.item(at - 1).kind == "word" and before not in _OPENERS
+    )
 
 
 def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
@@ -116,7 +118,7 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
     symbol : bool
         After "=" an unknown word is taken for the next thought; after "is" for what is counted.
     """
-    after = lexemes[end]
+    after = lexemes.item(end)
     if not after.text:
         return False
     if after.text in ("-", "–") and not lexemes.glued(end + 1):
@@ -162,7 +164,7 @@ def _statement_at(lexemes: Lexemes, at: int) -> bool:
 
 def thought_ends(lexemes: Lexemes, at: int) -> bool:
     """Say whether nothing that belongs to what was said stands at a lexeme."""
-    after = lexemes[at]
+    after = lexemes.item(at)
     if not after.text or after.kind != "word":
         return after.text not in ("-", "/", "%", "'")
     return after.text in _SAFE_AFTER

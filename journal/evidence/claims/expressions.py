@@ -42,6 +42,11 @@ _PAIR = load_operation_words()["pair"]
 _VERB = load_operation_words()["verb"]
 
 _SYMBOLS = frozenset("+-–×x*÷/")
+_OPERAND_STARTS = (
+    frozenset(_WORDS)
+    | frozenset(first for words in (_BEFORE, _PAIR, _VERB, ROOTS) for first in words.firsts())
+    | frozenset(("something", "minus", "negative", "point", "a", "an", "the"))
+)
 _WHOLES = frozenset(("a", "an", "the", "my", "your", "his", "her", "our", "their", "one"))
 _PERSONS = load_claim_words()["sharers"]
 _UNKNOWN = frozenset(("?", "_", "__", "___", "____", "□", "☐", "something"))
@@ -105,6 +110,8 @@ def _operator(lexemes: Lexemes, at: int) -> tuple[str, int, bool] | None:
 
 def _operand(lexemes: Lexemes, at: int) -> Side | None:
     text = lexemes.text(at)
+    if lexemes.item(at).kind == "word" and text not in _OPERAND_STARTS:
+        return None
     if text == "(":
         inner = read_side(lexemes, at + 1)
         if inner is None or lexemes.text(inner.end) != ")":
@@ -134,7 +141,7 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
         root = read_root(lexemes, at)
         if root is not None:
             return root
-    if text == "the" and lexemes[at + 1].kind == "numeral":
+    if text == "the" and lexemes.item(at + 1).kind == "numeral":
         number = read_number(lexemes, at + 1)
         if number is None:
             return None
@@ -153,8 +160,8 @@ def _operand(lexemes: Lexemes, at: int) -> Side | None:
 
 def _is_minus(lexemes: Lexemes, at: int) -> bool:
     """Say whether a dash is the sign of the numeral after it: "-3", not "one-half"."""
-    free = not lexemes.glued(at) or lexemes[at - 1].kind == "sign"
-    return free and lexemes.glued(at + 1) and lexemes[at + 1].kind == "numeral"
+    free = not lexemes.glued(at) or lexemes.item(at - 1).kind == "sign"
+    return free and lexemes.glued(at + 1) and lexemes.item(at + 1).kind == "numeral"
 
 
 def _quantity(lexemes: Lexemes, at: int, number: Number, sign: int = 1) -> Side:
@@ -213,7 +220,7 @@ def _part_of_whole(lexemes: Lexemes, side: Side) -> Side:
             side.unit, side.values = unit, (side.values[0] * unit.size,)
             side.end, side.operation = at + 2, True
             return side
-        if lexemes[at + 1].kind == "word":
+        if lexemes.item(at + 1).kind == "word":
             side.whole, side.end = lexemes.text(at + 1), at + 2
     else:
         side.doubt = True
@@ -264,7 +271,7 @@ def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
     if first is None:
         return None
     link = first.end
-    if lexemes.text(link) in _PERSONS or lexemes[link].text in ("sweets", "counters", "cubes"):
+    if lexemes.text(link) in _PERSONS or lexemes.item(link).text in ("sweets", "counters", "cubes"):
         link += 1
     if operation == "subtract" and lexemes.text(link) in ("away", "off"):
         link += 1

@@ -69,6 +69,8 @@ _LINKS = frozenset(
     )
 )
 _TRIGGERS = _triggers()
+_STATING = (_FOLLOW | _LINKS) - _LISTS["not stating"]
+_LONGEST = 30
 _STARTS = (
     frozenset(load_number_words())
     | frozenset(first for phrases in load_operation_words().values() for first in phrases.firsts())
@@ -131,7 +133,7 @@ def find_claims(parse: Parse, setting: Setting) -> list[Claim]:
     claims = []
     supposed_until = -1
     for found in _find(lexemes):
-        start, end = lexemes[found.start].start, lexemes[found.end - 1].end
+        start, end = lexemes.item(found.start).start, lexemes.item(found.end - 1).end
         first, after = parse.offsets.to_original(start, end)
         if any(s.start < after and first < s.end for s in setting.excluded):
             continue
@@ -167,7 +169,7 @@ def _may_claim(parse: Parse) -> bool:
 def _may_start(lexemes: Lexemes, at: int) -> bool:
     text = lexemes.text(at)
     if text in _SMALL:
-        return lexemes[at + 1].kind == "numeral" or lexemes.text(at + 1) in _AFTER_SMALL
+        return lexemes.item(at + 1).kind == "numeral" or lexemes.text(at + 1) in _AFTER_SMALL
     return text in _STARTS
 
 
@@ -175,13 +177,26 @@ def _find(lexemes: Lexemes) -> list[Found]:
     found: list[Found] = []
     free_from = -10
     at = 0
+    general = not _LISTS["general words"].isdisjoint(lexemes.texts)
+    # Nothing is stated without a verb or sign somewhat later.
+    verbs = [place for place, text in enumerate(lexemes.texts) if text in _STATING]
+    verbs.append(len(lexemes) + _LONGEST)
     while at < len(lexemes):
-        lexeme = lexemes[at]
+        while verbs[0] <= at:
+            del verbs[0]
+        if verbs[0] - at >= _LONGEST:
+            at += 1
+            continue
+        lexeme = lexemes.item(at)
         if lexeme.kind not in ("numeral", "barrier") and not _may_start(lexemes, at):
             at += 1
             continue
-        carried = read_carried(lexemes, at, found[-1]) if found and at - free_from <= 5 else None
-        read = ([carried], carried.end) if carried else _read(lexemes, at, free_from)
+        near = found and at - free_from <= 5
+        carried = read_carried(lexemes, at, found[-1]) if near else None
+        if carried is not None:
+            read: tuple[list[Found], int] | None = ([carried], carried.end)
+        else:
+            read = _read(lexemes, at, free_from, general=general)
         if read is None:
             at += 1
             continue
@@ -195,7 +210,9 @@ def _find(lexemes: Lexemes) -> list[Found]:
     return found
 
 
-def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] | None:
+def _read(
+    lexemes: Lexemes, at: int, free_from: int, *, general: bool
+) -> tuple[list[Found], int] | None:
     """Read what begins at a lexeme; the more special kinds of statement first."""
     text = lexemes.text(at)
     one: Found | None = None
@@ -209,9 +226,9 @@ def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] 
         one = read_rounding(lexemes, at)
     elif lexemes.texts[at + 1 : at + 3] == ["right", "angles"]:
         one = read_right_angles(lexemes, at)
-    if one is None and text in _GENERAL:
+    if one is None and general and text in _GENERAL:
         one = read_general(lexemes, at)
-    if one is None and (text in _MEASURES or lexemes[at].kind in ("numeral", "barrier")):
+    if one is None and (text in _MEASURES or lexemes.item(at).kind in ("numeral", "barrier")):
         one = read_measure(lexemes, at)
     if one is None and starts_shape(lexemes, at):
         same = None
@@ -231,7 +248,7 @@ def _read(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] 
     after = lexemes.text(side.end)
     if after not in _FOLLOW:
         return None
-    if not side.doubt or lexemes[at].kind == "numeral":
+    if not side.doubt or lexemes.item(at).kind == "numeral":
         if after in ("in", "has", "have"):
             one = read_contents(lexemes, at, free_from) or read_places(lexemes, at, free_from)
         elif after in _ROUNDING:
@@ -246,6 +263,6 @@ def _said_of_result(lexemes: Lexemes, link: Found, end: int) -> Found | None:
     """Read "which is even" after a result."""
     if link.verdict == "undecided" or lexemes.text(end) not in ("which", "and", ","):
         return None
-    if lexemes.text(end + 1) not in ("is", "which") or lexemes[end - 1].kind != "numeral":
+    if lexemes.text(end + 1) not in ("is", "which") or lexemes.item(end - 1).kind != "numeral":
         return None
     return read_property(lexemes, end - 1, end - 1)

@@ -108,7 +108,7 @@ def read_number(lexemes: Lexemes, at: int) -> Number | None:
 
 
 def _number(lexemes: Lexemes, at: int) -> Number | None:
-    lexeme = lexemes[at]
+    lexeme = lexemes.item(at)
     if lexeme.kind == "numeral":
         number = _numeral(lexemes, at)
     elif lexeme.text in _WORDS or lexeme.text in _OPENING:
@@ -125,7 +125,7 @@ def _number(lexemes: Lexemes, at: int) -> Number | None:
 
 
 def _numeral(lexemes: Lexemes, at: int) -> Number | None:
-    text = lexemes[at].text
+    text = lexemes.item(at).text
     end = at + 1
     if not text[0].isdigit() and text[0] != ".":
         return Number(_vulgar(text), "fraction", end)
@@ -135,15 +135,15 @@ def _numeral(lexemes: Lexemes, at: int) -> Number | None:
     value = _exactly("0" + plain if plain[0] == "." else plain)
     if "." in plain:
         return Number(value, "decimal", end, places=len(plain) - plain.index(".") - 1)
-    following = lexemes[end]
+    following = lexemes.item(end)
     if following.text == "/" and lexemes.glued(end) and lexemes.glued(end + 1):
-        below = lexemes[end + 1]
+        below = lexemes.item(end + 1)
         if below.kind == "numeral" and below.text.isdigit() and int(below.text):
             return Number(value / int(below.text), "fraction", end + 2, divided=True)
         return None
     if lexemes.glued(end) and following.text in _ORDINAL_ENDINGS:
         return None
-    if following.text == "point" and lexemes[end + 1].kind == "numeral":
+    if following.text == "point" and lexemes.item(end + 1).kind == "numeral":
         return _after_point(lexemes, end + 1, value)
     return _with_part(lexemes, end, value, spelt=False)
 
@@ -154,7 +154,7 @@ def _vulgar(text: str) -> Fraction:
 
 def _with_part(lexemes: Lexemes, end: int, value: Fraction, *, spelt: bool) -> Number:
     """Read what may follow a whole number: "3 quarters", "2 1/2", "2 and a half", "3 tens"."""
-    following = lexemes[end]
+    following = lexemes.item(end)
     if following.text == "-" and lexemes.glued(end) and lexemes.glued(end + 1):
         # "three-quarters", "two-thirds"; never "10-3".
         word = _WORDS.get(lexemes.text(end + 1))
@@ -192,7 +192,7 @@ def _places(lexemes: Lexemes, end: int, value: Fraction, size: Fraction) -> Numb
     while True:
         at = end + 1 if lexemes.text(end) in ("and", ",") else end
         at = at + 1 if lexemes.text(at) == "and" else at
-        count = lexemes[at]
+        count = lexemes.item(at)
         amount: Fraction | None = None
         if count.kind == "numeral" and count.text.isdigit():
             amount = Fraction(int(count.text))
@@ -254,7 +254,7 @@ def _part_after_and(lexemes: Lexemes, end: int) -> Number | None:
 
 def _proper(lexemes: Lexemes, at: int) -> Number | None:
     """Read a proper fraction in numerals: "3/4"."""
-    above, below = lexemes[at], lexemes[at + 2]
+    above, below = lexemes.item(at), lexemes.item(at + 2)
     if (
         above.kind == "numeral"
         and above.text.isdigit()
@@ -348,7 +348,7 @@ def _counts_next(lexemes: Lexemes, at: int, end: int) -> bool:
 
 
 def _digit(lexemes: Lexemes, at: int) -> str | None:
-    lexeme = lexemes[at]
+    lexeme = lexemes.item(at)
     if lexeme.kind == "numeral" and lexeme.text.isdigit():
         return lexeme.text
     word = _WORDS.get(lexeme.text)
@@ -362,14 +362,14 @@ def _after_point(lexemes: Lexemes, at: int, whole: Fraction) -> Number:
     digits = ""
     end = at
     while (digit := _digit(lexemes, end)) is not None:
-        if digits and (len(digit) > 1 or lexemes[end].kind == "numeral"):
+        if digits and (len(digit) > 1 or lexemes.item(end).kind == "numeral"):
             break
         digits += digit
         end += 1
         if len(digit) > 1:
             # "point twenty five" is read as 25 hundredths.
             ending = _digit(lexemes, end)
-            if lexemes[end - 1].kind == "word" and digit.endswith("0") and ending:
+            if lexemes.item(end - 1).kind == "word" and digit.endswith("0") and ending:
                 digits = str(int(digit) + int(ending)) if len(ending) == 1 else digits
                 end += 1 if len(ending) == 1 else 0
             break

@@ -207,7 +207,7 @@ def read_places(lexemes: Lexemes, at: int, free_from: int) -> Found | None:
         return None
     end += 1
     end += lexemes.text(end) in ("got", "only")
-    count = lexemes[end]
+    count = lexemes.item(end)
     place = _WORDS.get(lexemes.text(end + 1))
     said = read_number(lexemes, end)
     if said is None or place is None or place.kind != "place":

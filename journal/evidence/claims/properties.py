@@ -121,7 +121,7 @@ def _verdict(answers: list[bool | None], *, negated: bool, sure: bool) -> Verdic
 def _alone(lexemes: Lexemes, at: int, free_from: int) -> bool:
     """Say whether the number is no digit or place of something else."""
     before = lexemes.text(at - 1)
-    if lexemes[at - 1].kind == "numeral" and at != free_from:
+    if lexemes.item(at - 1).kind == "numeral" and at != free_from:
         return False
     return opens_freely(lexemes, at, free_from) or before in (
         "number",
@@ -286,7 +286,7 @@ def _division(
             answers.append(all(other % int(value) == 0 for other in divisors))
         else:
             answers.append(all(int(value) % other == 0 for other in divisors))
-    sure = not (goes_on(lexemes, end, symbol=False) and lexemes[end].kind != "word")
+    sure = not (goes_on(lexemes, end, symbol=False) and lexemes.item(end).kind != "word")
     return answers, end, None, sure
 
 
@@ -346,7 +346,7 @@ def _ends_in(lexemes: Lexemes, end: int, numbers: list[Fraction]) -> _Said | Non
         end += 1
     if not endings or any(value.denominator != 1 for value in numbers):
         return None
-    sure = not (lexemes[end].kind == "sign" and lexemes.text(end) in "+-/x×%")
+    sure = not (lexemes.item(end).kind == "sign" and lexemes.text(end) in "+-/x×%")
     return [any(str(v).endswith(e) for e in endings) for v in numbers], end, None, sure
 
 

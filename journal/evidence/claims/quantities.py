@@ -70,7 +70,7 @@ def read_root(lexemes: Lexemes, at: int) -> Side | None:
 def read_coins(lexemes: Lexemes, side: Side) -> Side | None:
     """Read "20p coins" after a count."""
     at = side.end
-    if lexemes[at].kind != "numeral" or lexemes.text(at + 2) not in _COINS:
+    if lexemes.item(at).kind != "numeral" or lexemes.text(at + 2) not in _COINS:
         return None
     unit = find_unit(lexemes, at + 1, glued=lexemes.glued(at + 1))
     value = read_number(lexemes, at)
@@ -98,7 +98,7 @@ def read_plural(lexemes: Lexemes, at: int) -> tuple[Fraction, int] | None:
     word = _WORDS.get(lexemes.text(at))
     if word is not None and word.kind == "plural":
         return word.value, at + 1
-    if lexemes[at].kind == "numeral" and lexemes[at].text.isdigit():
+    if lexemes.item(at).kind == "numeral" and lexemes.item(at).text.isdigit():
         if lexemes.glued(at + 1) and lexemes.text(at + 1) == "s":
             return Fraction(int(lexemes.text(at))), at + 2
         if lexemes.follows(at + 1, "'", "s") and lexemes.glued(at + 1) and lexemes.glued(at + 2):
@@ -112,7 +112,7 @@ def find_unit(lexemes: Lexemes, at: int, *, glued: bool) -> Unit | None:
     unit = _UNITS.get(text)
     if unit is None or text == "£":
         return None
-    if text in _LETTER_UNITS and not glued and lexemes[at - 1].kind != "numeral":
+    if text in _LETTER_UNITS and not glued and lexemes.item(at - 1).kind != "numeral":
         return None
     return unit
 
@@ -165,4 +165,4 @@ def read_power(lexemes: Lexemes, side: Side) -> Side:
 
 def follows_number(lexemes: Lexemes, at: int) -> bool:
     """Say whether the verb at a lexeme stands between two numbers ("45 add 38")."""
-    return lexemes[at - 1].kind == "numeral" or lexemes.text(at - 1) in _WORDS
+    return lexemes.item(at - 1).kind == "numeral" or lexemes.text(at - 1) in _WORDS

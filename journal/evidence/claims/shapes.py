@@ -163,7 +163,7 @@ def read_parts(
         following = end
         while lexemes.text(following) in (",", "and", "so", "it", "has", "also", "they", "have"):
             following += 1
-        if following == end and lexemes[end].kind != "numeral":
+        if following == end and lexemes.item(end).kind != "numeral":
             break
         start, end = following, following
     return (found, found[-1].end) if found else None
