@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from journal.language.parse import Parse, Token
 from journal.lexicon.reasoning_words import load_reasoning_words
@@ -50,6 +51,7 @@ class Clause:
 _STOPS = frozenset(".!?")
 _BREAKS = frozenset([":", ";", "(", ")", "–", "—", "...", "…", "->", "=>", "→", "..", "--"])
 _ALWAYS = WORDS["joins_always"]
+_JOINS_ANYWAY = _BREAKS | _ALWAYS
 _WITH_VERB = WORDS["joins_with_verb"]
 _TAKEN_FOR_NOUN = frozenset(("ends", "means", "makes", "goes", "fits", "beats", "works", "equals"))
 _FINITE = frozenset(("VB", "VBP", "VBZ", "VBD", "MD"))
@@ -103,8 +105,14 @@ def find_clauses(parse: Parse, joints: Collection[int] = ()) -> list[Clause]:
         In order; tokens that only join or punctuate belong to none. Nothing crosses an adult's
         prompt, which ends a sentence.
     """
+    return _split(parse, frozenset(joints))
+
+
+# Several rooms ask for the clauses of the entry in hand.
+@lru_cache(maxsize=8)
+def _split(parse: Parse, joints: frozenset[int]) -> list[Clause]:
     tokens = parse.tokens
-    carries = [has_predicate(tokens, i) for i in range(len(tokens))]
+    carries = _find_carriers(parse)
     clauses: list[Clause] = []
     first = sentence = 0
     pending: tuple[str, ...] = (".",)
@@ -119,14 +127,27 @@ def find_clauses(parse: Parse, joints: Collection[int] = ()) -> list[Clause]:
         if word in _STOPS:
             pending = (*_close(clauses, carries, first, i, pending), ".")
             first = i + 1
-        elif i in joints or word in _BREAKS or word in _ALWAYS or _joins(tokens, carries, first, i):
+        elif (
+            i in joints
+            or word in _JOINS_ANYWAY
+            or (word in _WITH_VERB and _joins(tokens, carries, first, i))
+        ):
             pending = (*_close(clauses, carries, first, i, pending), word)
             first = i + 1
-        elif i > first and _starts_anew(tokens, carries, first, i):
+        elif (
+            i > first
+            and (word in _PRONOUNS or carries[i] or token.pos in _OPENING_POS)
+            and _starts_anew(tokens, carries, first, i)
+        ):
             pending = _close(clauses, carries, first, i, pending)
             first = i
     _close(clauses, carries, first, len(tokens), pending)
     return clauses
+
+
+@lru_cache(maxsize=8)
+def _find_carriers(parse: Parse) -> list[bool]:
+    return [has_predicate(parse.tokens, i) for i in range(len(parse.tokens))]
 
 
 def _close(
@@ -151,8 +172,6 @@ def _opens_sentence(tokens: Sequence[Token], i: int) -> bool:
 def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> bool:
     """Whether "and", "so", a comma ... stands between two clauses, not inside one."""
     word = tokens[i].lower
-    if word not in _WITH_VERB:
-        return False
     if word == "so" and i + 1 < len(tokens) and tokens[i + 1].pos in ("ADJ", "ADV"):
         return tokens[i + 1].lower in ("now", "then", "both", "all", "half", "each", "double")
     if word == "-" and _is_number(tokens[i - 1]):
@@ -189,9 +208,6 @@ def _joins(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> 
 
 def _starts_anew(tokens: Sequence[Token], carries: list[bool], first: int, i: int) -> bool:
     """Whether a new subject with its verb starts here, with no word to join it."""
-    opens = tokens[i]
-    if opens.lower not in _PRONOUNS and opens.pos not in _OPENING_POS and not carries[i]:
-        return False
     before = tokens[i - 1]
     if before.pos in _HOLDING_POS or before.lower in _HOLDING:
         return False

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from journal.language.parse import Parse, Token
 from journal.lexicon.reasoning_words import load_reasoning_words
@@ -15,6 +16,12 @@ _CORRELATES = re.compile(
     r"\bthe (more|less|fewer|\w+er)\b.*\bthe (more|less|fewer|\w+er)\b"
     r"|\bfor every (?![0-9]|one|two|three|four|five)|\b(if|when|whenever|whether) (the|a|your|any|both|two|its|it's|it is)( \w+)? "
     r"(number|numbers|fraction|denominator|numerator|digit|digits|side|sides)\b"
+)
+# Every general statement holds one of these (or "the ... the ...").
+_TRIGGERS = WORDS["general"] | frozenset(
+    ("no", "matter", "time", "however", "work", "works", "rule", "general", "for", "only")
+    + ("if", "when", "whether", "a", "an", "n", "x", "y", "b", "odd", "even", "odds", "evens")
+    + ("two", *(f"{digit}n" for digit in range(1, 10)))
 )
 _BINDING = frozenset(
     ("ca", "cant", "can't", "cannot", "must", "can", "could", "wo", "wont", "never", "always")
@@ -43,6 +50,7 @@ _WHATEVER = (
 )
 
 
+@lru_cache(maxsize=256)
 def is_general(parse: Parse, first: int, after: int) -> bool:
     """Say whether ``tokens[first:after]`` claim something of an open class.
 
@@ -63,6 +71,8 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
     tokens = parse.tokens[first:after]
     words = [token.lower for token in tokens]
     opened = first > 0 and parse.tokens[first - 1].lower in ("if", "when", "whenever")
+    if not opened and _TRIGGERS.isdisjoint(words) and words.count("the") < 2:  # noqa: PLR2004
+        return False
     joined = " ".join(["if", *words] if opened else words).replace(" n't", "n't")
     if any(phrase in joined for phrase in _WHATEVER):
         return True

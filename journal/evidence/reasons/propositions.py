@@ -163,24 +163,27 @@ def read_page(
     before: Proposition | None = None
     heard: set[tuple[str, ...]] = set()
     for clause in find_clauses(parse, joints):
-        words = tuple(token.lower for token in parse.tokens[clause.first : clause.after])
-        words = tuple(word for word in words if word not in _STOPS)
+        words = [token.lower for token in parse.tokens[clause.first : clause.after]]
+        said = tuple(word for word in words if word not in _STOPS)
         # What is said twice, word for word, is said once.
-        if len(words) > 2 and words in heard:
+        if len(said) > 2 and said in heard:
             continue
-        heard.add(words)
-        before = _read_clause(parse, mathematics, clause, before)
+        heard.add(said)
+        before = _read_clause(parse, mathematics, clause, words, before)
         page.propositions.append(before)
     return page
 
 
 def _read_clause(
-    parse: Parse, mathematics: Mathematics, clause: Clause, before: Proposition | None
+    parse: Parse,
+    mathematics: Mathematics,
+    clause: Clause,
+    words: list[str],
+    before: Proposition | None,
 ) -> Proposition:
     tokens = parse.tokens
     core, opener = _find_core(tokens, clause)
     verb = next((i for i in range(core, clause.after) if has_predicate(tokens, i)), None)
-    words = [token.lower for token in tokens[clause.first : clause.after]]
     present = frozenset(words)
     subject = tokens[core:verb] if verb is not None else ()
     told = _is_told(tokens, core, verb, clause, before)
