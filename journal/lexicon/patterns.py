@@ -85,7 +85,7 @@ class Pattern:
     regex : re.Pattern
         Over the joined keys of a `WordStream`.
     needs : tuple of frozenset of str
-        Every one must share a key with the text, else there is no match.
+        Every one must share a key with the text, else there is no match; rarest first.
     """
 
     source: str
@@ -221,6 +221,7 @@ def compile_pattern(source: str) -> Pattern:
     regex, needs = reader.sequence(0)
     if reader.at < len(reader.pieces):
         reader.fail("a bracket is closed that was never opened; add '(' or remove ')'")
+    needs.sort(key=_how_common)
     return Pattern(source, re.compile(f"(?<= ){regex}"), tuple(needs))
 
 
@@ -249,7 +250,7 @@ class PatternIndex(Generic[Owner]):
                 self._always.append(number)
                 continue
             # A pattern is tried only where the rarest of the words it needs turn up.
-            for key in min(pattern.needs, key=_how_common):
+            for key in pattern.needs[0]:
                 self._by_key.setdefault(key, []).append(number)
         self._triggers = frozenset(self._by_key)
 

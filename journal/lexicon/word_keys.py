@@ -5,12 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from functools import cached_property, lru_cache
-from itertools import accumulate
+from itertools import accumulate, chain
 from types import MappingProxyType
 
 _NO_SLIPS: Mapping[str, str] = MappingProxyType({})
 _WORD = re.compile(
-    r"\d+/\d+|\d[\d,]*(?:\.\d+)?|\.\d+|[^\W\d_]+(?:'[^\W\d_]+)*|[.!?]+(?=\s|$)|[%+×÷=<>*/-]"
+    r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+/\d+|\d[\d,]*(?:\.\d+)?|\.\d+|[.!?]+(?=\s|$)|[%+×÷=<>*/-]"
     r"|[\u00bc-\u00be\u2150-\u215e]"
 )
 _GLYPHS = {
@@ -74,6 +74,9 @@ _IRREGULAR = {
         "com": "came",
         "see": "saw seen",
         "leav": "left leaving",
+        "burn": "burnt burned",
+        "care": "cares cared caring",
+        "sleep": "slept",
         # Help that came is not help that is asked for.
         "helped": "helped helps",
     }.items()
@@ -197,10 +200,9 @@ class WordStream:
     def __init__(self, text: str, words: Sequence[str], slips: Mapping[str, str]) -> None:
         self.text = text
         self.words = words
-        self.keys: list[str] = []
         self._slips = slips
-        for word in words:
-            self.keys += keys_of(slips.get(word, word))
+        read = [slips.get(word, word) for word in words] if slips else words
+        self.keys: list[str] = list(chain.from_iterable(map(keys_of, read)))
         self.present = frozenset(self.keys)
 
     def __len__(self) -> int:

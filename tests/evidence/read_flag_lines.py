@@ -10,10 +10,9 @@ from journal.records import Flag
 from journal.scoring import Scorer
 
 FOLDER = Path(__file__).parent / "flag_lines"
+LATER = ("_second", "_third", "_fourth", "_fifth", "_sixth", "_seventh")
 KINDS = sorted(
-    path.stem
-    for path in FOLDER.glob("*.txt")
-    if not path.stem.endswith(("_second", "_third", "_fourth", "_fifth"))
+    path.stem for path in FOLDER.glob("*.txt") if "_" + path.stem.rsplit("_", 1)[-1] not in LATER
 )
 
 

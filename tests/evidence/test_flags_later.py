@@ -140,6 +140,7 @@ def test_one_foreign_word_among_unknown_ones_is_no_language() -> None:
         ("we'll", ["we", "will"]),
         ("couldn't", ["could", "not"]),
         ("idk", ["i", "do", "not", "know"]),
+        ("in care in a car", ["in", "care", "in", "a", "car"]),
     ],
 )
 def test_short_forms_are_read_as_their_words(text: str, keys: list[str]) -> None:

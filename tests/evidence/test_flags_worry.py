@@ -85,6 +85,6 @@ def test_the_miss_rate_is_printed_with_the_warning() -> None:
 
 def test_a_list_of_one_phrase_misses_all(tmp_path: Path) -> None:
     path = tmp_path / "worries.toml"
-    path.write_text('[phrases]\nours = ["not feel safe"]\n[unless]\npatterns = []\n')
+    path.write_text('[phrases]\nours = ["blue door"]\n[unless]\npatterns = []\n')
     rate = measure_worries(load_worries(path))
     assert (rate.missed, rate.false_alarms) == (20, 0)

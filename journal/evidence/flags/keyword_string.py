@@ -47,6 +47,8 @@ def find_keyword_strings(parse: Parse, words: WordStream, keywords: Keywords) ->
             elif key not in _BETWEEN:
                 break
             at += 1
+        if len(run) == 1 and not whole_is_bare:
+            continue
         joining = sum(key in keywords.connectives for key in run)
         following = sum(content[after : _sentence_end(words, after)])
         alone = whole_is_bare and (joining > 1 or len(run) == len(words))
