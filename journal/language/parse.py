@@ -5,13 +5,54 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from functools import lru_cache
+from itertools import accumulate
+from operator import add
+from typing import TYPE_CHECKING, Any
 
 from journal.records import Span
 from journal.text.offsets import OffsetMap
 
 if TYPE_CHECKING:
+    from spacy.strings import StringStore
     from spacy.tokens import Doc
+
+_BITS = 2**64 - 1
+# Places of two fields of a token after its index.
+_HEADS = 6
+_SENTENCES = 9
+_MEMO = 200_000
+
+
+class _Lowered(dict[str, str]):
+    """Lower-case spellings, filled as words turn up."""
+
+    def __missing__(self, text: str) -> str:
+        if len(self) >= _MEMO:
+            self.clear()
+        self[text] = lower = text.lower()
+        return lower
+
+
+class _Names(dict[int, str]):
+    """The strings of a store by their keys, filled as they turn up."""
+
+    def __init__(self, strings: StringStore) -> None:
+        self.strings = strings
+
+    def __missing__(self, key: int) -> str:
+        if len(self) >= _MEMO:
+            self.clear()
+        self[key] = name = self.strings[key]
+        return name
+
+
+_LOWERED = _Lowered()
+
+
+@lru_cache(maxsize=4)
+def _names_of(strings: StringStore) -> _Names:
+    return _Names(strings)
 
 
 @dataclass(slots=True)
@@ -78,11 +119,11 @@ class Parse:
         self._left: list[int] | None = None
         self._right: list[int] | None = None
         self.sentences: list[tuple[int, int]] = []
-        first = 0
-        for token in tokens[1:]:
-            if token.sentence != tokens[first].sentence:
+        first = number = 0
+        for token in tokens:
+            if token.sentence != number:
                 self.sentences.append((first, token.index))
-                first = token.index
+                first, number = token.index, token.sentence
         if tokens:
             self.sentences.append((first, len(tokens)))
 
@@ -174,47 +215,50 @@ def read_parse(doc: Doc, offsets: OffsetMap, breaks: Sequence[int] = ()) -> Pars
     Parse
         White-space tokens are left out and their dependants handed to their heads.
     """
-    from spacy.attrs import DEP, HEAD, IDX, LEMMA, LENGTH, POS, SENT_START, TAG
+    from spacy.attrs import DEP, HEAD, IDX, LEMMA, LENGTH, ORTH, POS, SENT_START, TAG
 
-    rows = doc.to_array([IDX, LENGTH, POS, TAG, DEP, HEAD, LEMMA, SENT_START])
-    strings = doc.vocab.strings
-    sources = rows[:, 0].tolist()
-    starts, ends = offsets.to_original_many(
-        sources, [a + n for a, n in zip(sources, rows[:, 1].tolist(), strict=True)]
-    )
-    # Heads are stored as offsets from the token, in unsigned 64-bit numbers.
-    heads = (rows[:, 5].astype("int64")).tolist()
-    texts = [token.text for token in doc]
+    rows = doc.to_array([ORTH, LEMMA, POS, TAG, DEP, IDX, LENGTH, HEAD, SENT_START])
+    orth, lemma, pos, tag, dep, begins, sizes, ahead, opens = rows.T.tolist()
+    names = _names_of(doc.vocab.strings)
+    name = names.__getitem__
+    starts, ends = offsets.to_original_many(begins, list(map(add, begins, sizes)))
+    texts = list(map(name, orth))
+    columns: list[Sequence[Any]] = [
+        texts,
+        list(map(_LOWERED.__getitem__, texts)),
+        list(map(name, lemma)),
+        list(map(name, pos)),
+        list(map(name, tag)),
+        list(map(name, dep)),
+        # Heads are stored as offsets from the token, in unsigned 64-bit numbers.
+        [(i + far) & _BITS for i, far in enumerate(ahead)],
+        starts,
+        ends,
+        _number_sentences(opens),
+    ]
+    if any(map(str.isspace, texts)):
+        columns = _without_blanks(columns)
+    return Parse(offsets, list(map(Token, range(len(texts)), *columns)), breaks)
+
+
+def _number_sentences(opens: Sequence[int]) -> list[int]:
+    numbers = accumulate(int(opening == 1) for opening in opens[1:])
+    return [0, *numbers] if opens else []
+
+
+def _without_blanks(columns: Sequence[Sequence[Any]]) -> list[Sequence[Any]]:
+    """Leave white space out; hand its dependants to its head, count the sentences that are left."""
+    texts, heads = columns[0], columns[_HEADS]
     kept = [i for i, text in enumerate(texts) if not text.isspace()]
     place = {old: new for new, old in enumerate(kept)}
-    pos, tag, dep, lemma = (rows[:, column].tolist() for column in (2, 3, 4, 6))
-    opens = rows[:, 7].astype("int64").tolist()
-    tokens = []
-    sentence = -1
-    pending = True
-    for i, text in enumerate(texts):
-        pending = pending or opens[i] == 1
-        if i not in place:
-            continue
-        if pending:
-            sentence += 1
-            pending = False
-        head = i + heads[i]
-        while head not in place and heads[head]:
-            head += heads[head]
-        tokens.append(
-            Token(
-                place[i],
-                text,
-                text.lower(),
-                strings[lemma[i]],
-                strings[pos[i]],
-                strings[tag[i]],
-                strings[dep[i]],
-                place.get(head, place[i]),
-                starts[i],
-                ends[i],
-                sentence,
-            )
-        )
-    return Parse(offsets, tokens, breaks)
+    found = []
+    for i in kept:
+        head = heads[i]
+        while head not in place and heads[head] != head:
+            head = heads[head]
+        found.append(place.get(head, place[i]))
+    left: list[Sequence[Any]] = [[column[i] for i in kept] for column in columns]
+    left[_HEADS] = found
+    numbers = {old: new for new, old in enumerate(dict.fromkeys(left[_SENTENCES]))}
+    left[_SENTENCES] = [numbers[old] for old in left[_SENTENCES]]
+    return left

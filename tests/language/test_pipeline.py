@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import hashlib
 from importlib.util import find_spec
 from pathlib import Path
@@ -9,11 +10,14 @@ from pathlib import Path
 import pytest
 import spacy
 from spacy.language import Language
+from spacy.tokens import Doc
 
 from journal.errors import ModelMissing
+from journal.language import attributes
 from journal.language import pipeline as pipeline_room
 from journal.language.parse import read_parse
 from journal.language.pipeline import describe_model, find_model, load_pipeline, parse_texts
+from journal.resources import shipped_folder
 from journal.text.offsets import OffsetMap
 
 # SHA-256 of the weights in the wheel of en_core_web_sm 3.8.0 as published by Explosion
@@ -35,6 +39,32 @@ TEXTS = [
 ]
 
 
+# Invented: each of the model's patterns of two tokens, and the same words without their partner.
+PAIRS = [
+    "let us see and let 's add", "Let me say it, let's go", "i got ten and gotta check, got ta go",
+    "it ai n't even, it aint odd, ai is a word", "gon na add, gonna add, gon",
+    "c'm on then", "y all know and y is 4, y'all and y' all", "there is one and there are two",
+    "there's a half, there were quarters, there're more and there was none",
+    "there must be an answer is there", "It is clear that there  are\n\n two halves",
+]  # fmt: skip
+
+
+def _entries() -> list[str]:
+    file = shipped_folder("demo_entries") / "entries.csv"
+    with file.open(encoding="utf-8", newline="") as rows:
+        return [row["text"] for row in csv.DictReader(rows)][:300]
+
+
+Annotation = tuple[str, str, str, int, str, str, str, bool | None]
+
+
+def _annotations(doc: Doc) -> list[Annotation]:
+    return [
+        (t.text, t.tag_, t.dep_, t.head.i, t.pos_, t.lemma_, str(t.morph), t.is_sent_start)
+        for t in doc
+    ]
+
+
 def _weights() -> Path:
     name = find_model()
     spec = find_spec(name)
@@ -51,16 +81,19 @@ def test_the_models_weights_are_the_official_ones(part: str) -> None:
 def test_memoised_attributes_are_identical_to_the_models_own(pipeline: Language) -> None:
     stock = spacy.load(find_model(), exclude=["ner", "senter"])
     # Twice, so that the second pass is answered from the memo.
-    for text in TEXTS * 2:
-        ours = [
-            (t.text, t.tag_, t.dep_, t.head.i, t.pos_, t.lemma_, str(t.morph), t.is_sent_start)
-            for t in pipeline(text)
-        ]
-        theirs = [
-            (t.text, t.tag_, t.dep_, t.head.i, t.pos_, t.lemma_, str(t.morph), t.is_sent_start)
-            for t in stock(text)
-        ]
-        assert ours == theirs
+    texts = [*TEXTS, *PAIRS, *_entries()]
+    theirs = [_annotations(doc) for doc in stock.pipe(texts)]
+    for _ in range(2):
+        assert [_annotations(doc) for doc in pipeline.pipe(texts)] == theirs
+
+
+def test_a_full_memo_of_attributes_is_emptied(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(attributes, "_MEMO_LIMIT", 1)
+    nlp = spacy.load(find_model(), exclude=["ner", "senter"])
+    attributes.memoise_attributes(nlp)
+    texts = ["I knew it was even.", "A half is bigger than a third."]
+    once = [_annotations(nlp(text)) for text in texts]
+    assert [_annotations(nlp(text)) for text in texts] == once
 
 
 def test_no_names_are_looked_for(pipeline: Language) -> None:

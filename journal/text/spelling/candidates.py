@@ -22,7 +22,7 @@ _KEEP = 22
 _RARE = 2.0
 _UNSEEN = 2.5
 # Past these costs no slip is worth weighing.
-_MOST_LETTERS = 2.7
+_MOST_LETTERS = 3.2
 _MOST_SOUNDS = 3.0
 
 
