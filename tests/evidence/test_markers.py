@@ -102,6 +102,33 @@ def test_superlatives_and_both_are_no_comparisons(parse_of: ParseOf, form: str) 
     assert form not in forms
 
 
+@pytest.mark.parametrize("text", ["tall than", "it was red. than no", "rather than that"])
+def test_than_without_a_comparison_is_no_marker(parse_of: ParseOf, text: str) -> None:
+    assert markers_of(parse_of(text)) == []
+
+
+def test_a_short_starter_begun_again_is_an_echo_the_first_time(parse_of: ParseOf) -> None:
+    setting = Setting(sentence_starters=("I checked by", "Because", "If it is"))
+    found = markers_of(parse_of("I checked by I checked by adding 4 and 8"), setting)
+    assert [m.reading for m in found] == ["echo", "reasoning"]
+
+
+def test_a_starter_whose_clause_is_copied_whole_is_an_echo(parse_of: ParseOf) -> None:
+    setting = Setting(sentence_starters=("Because the digits",))
+    found = markers_of(parse_of("because the digits, because the 7 is worth 700"), setting)
+    assert [m.reading for m in found] == ["echo", "reasoning"]
+
+
+def test_own_words_beside_a_starter_are_own(parse_of: ParseOf) -> None:
+    setting = Setting(sentence_starters=("Because the digits",))
+    text = "the digits of 12 add to 3 because 1 and 2 is 3"
+    assert marker(parse_of, text, "because", setting).reading == "reasoning"
+
+
+def test_a_new_line_parts_what_is_joined(parse_of: ParseOf) -> None:
+    assert not marker(parse_of, "We went home because\nThe number is 4", "because").counted
+
+
 def test_negated_reasoning_is_language_used(parse_of: ParseOf) -> None:
     assert marker(parse_of, "It is odd, not because it ends in 3 but ...", "because").counted
 

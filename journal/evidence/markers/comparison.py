@@ -71,9 +71,7 @@ def find_as_as(view: View, i: int) -> tuple[int, str] | None:
         return None
     for at in range(i + 2, min(i + 6, len(view.words))):
         if view.words[at] == "as":
-            if at == i + 2 and (view.tags[i + 1][:1] in ("J", "R") or view.word(i + 1) in _SIZES):
-                return at + 1, f"as {view.words[i + 1]} as"
-            if view.words[i + 1] in _SIZES:
+            if view.words[i + 1] in _SIZES or (at == i + 2 and view.tags[i + 1][:1] in "JR"):
                 return at + 1, f"as {view.words[i + 1]} as"
             return None
         if view.words[at] in STOPS or view.words[at] in SUBJECTS:

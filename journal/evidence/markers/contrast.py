@@ -56,9 +56,7 @@ def read_but(view: View, at: Occurrence) -> Judgement:
     """Tell a contrast of two statements from 'all but'."""
     before = view.word(at.first - 1)
     right = view.following(at.after)
-    if (before in _ALL and view.word(at.after) not in SUBJECTS - {"me"}) or before == "anything":
-        return Judgement("look_alike", f"'{before} but' means except")
-    if before in _ALL and view.word(at.after) == "me":
+    if before in _ALL and view.word(at.after) not in SUBJECTS:
         return Judgement("look_alike", f"'{before} but' means except")
     return judge_contrast(view, at, view.before(at.first), right)
 
@@ -98,8 +96,6 @@ def read_although(view: View, at: Occurrence) -> Judgement:
 
 def read_though(view: View, at: Occurrence) -> Judgement:
     """Tell a contrast of two statements from the end of a remark."""
-    if view.word(at.first - 1) in ("as", "even"):
-        return Judgement("look_alike", "'though' belongs to another phrase")
     after = view.word(at.after)
     if not after or after in STOPS or after == ",":
         left = view.before(at.first)

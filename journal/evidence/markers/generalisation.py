@@ -85,7 +85,11 @@ def _noun_after(view: View, i: int) -> tuple[int, int]:
         if word in STOPS or tag in _ENDS_ALWAYS or (tag in _ENDS_CLASS and view.kinds[end] is None):
             break
         # "in every rectangle the diagonals ...": the next noun has its own word before it.
-        if tag in ("DT", "PRP$", "EX") and end > i and view.tags[end - 1] in ("NN", "NNS", "NNP"):
+        if (
+            tag in ("DT", "PRP$", "EX", "VBG")
+            and end > i
+            and view.tags[end - 1] in ("NN", "NNS", "NNP")
+        ):
             break
         end += 1
     return i, end

@@ -138,9 +138,7 @@ def is_self(view: View, stretch: Stretch) -> bool:
 
 
 def is_not_knowing(view: View, stretch: Stretch) -> bool:
-    """Say whether a clause opens with "I don't know", "I'm not sure", "I don't get it"."""
-    if subject(view, stretch) not in _I:
-        return False
+    """Say whether a clause of the child's opens with "I don't know", "I'm not sure"."""
     opening = (stretch[0], min(stretch[0] + 5, stretch[1]))
     return view.has(opening, _NEGATED) and view.has(opening, _KNOWN)
 

@@ -188,12 +188,9 @@ def hint_as(view: View, first: int) -> str:
     rest = view.following(first + 1)
     opens = after in SUBJECTS
     verb = first_verb(view, rest)
-    initial = first == 0 or before in STOPS or before in ("and", "but", ",", "so")
     if verb is None or verb - first > 8 or (view.tags[verb] in ("VB", "VBN") and not opens):
         return "other"
     if not opens and view.tag(first + 1) not in _OPENS_NOUN:
-        return "other"
-    if not opens and not initial and view.tags[verb] not in _FINITE:
         return "other"
     if after in ("you", "we", "i") and view.word(verb) in _SAYING_OR_SEEING:
         return "other"

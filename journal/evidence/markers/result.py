@@ -60,8 +60,6 @@ def look_alike_so(view: View, i: int) -> str | None:
         return f"'so {word}' only fills"
     if before in _BEFORE_LOOK_ALIKE and not (word in SUBJECTS or view.tag(i + 1) == "DT"):
         return f"'{before} so' is a set phrase"
-    if before in ("or", "think", "thought", "hope") and word not in SUBJECTS:
-        return f"'{before} so' is a set phrase"
     if word in _AMOUNTS:
         if (
             word not in ("far", "long", "little")
@@ -79,14 +77,14 @@ def look_alike_so(view: View, i: int) -> str | None:
         )
     ):
         return "'so that is all' only closes"
-    if word in ("thats", "that's") and view.word(i + 2) in _DONE:
-        return "'so that is all' only closes"
     if word in SUBJECTS or word in _DISCOURSE or tag in ("DT", "PRP$", "CD", "PRP", "WRB", "IN"):
         return None
-    if word in AUXILIARIES and view.tag(i + 2) in ("PRP", "NNP", "DT", "NN", "NNS", "PRP$"):
-        if (tag != "MD" and view.tag(i + 2) != "PRP") or view.following(i + 1)[1] - i < _SHORT:
-            return f"'so {word}' means as well"
-        return None
+    if (
+        word in AUXILIARIES
+        and view.tag(i + 2) in ("PRP", "NNP", "DT", "NN", "NNS", "PRP$")
+        and ((tag != "MD" and view.tag(i + 2) != "PRP") or view.following(i + 1)[1] - i < _SHORT)
+    ):
+        return f"'so {word}' means as well"
     if word in ("just", "please", "let", "lets", "ignore") and before not in BE:
         return None
     if word == "what" and view.word(i + 2) in STOPS | {""}:

@@ -186,16 +186,13 @@ class View:
         return edges
 
     def _hard_edges(self) -> set[int]:
-        """Return where a sentence opens: the start, after a full stop, on a new line."""
-        words, tokens, text = self.words, self.parse.tokens, self.parse.text
-        hard = {0}
-        for i, word in enumerate(words[:-1], start=1):
-            if word in STOPS and words[i] not in STOPS:
-                hard.add(i)
-        for first, _ in self.parse.sentences[1:]:
-            if "\n" in text[tokens[first - 1].end : tokens[first].start]:
-                hard.add(first)
-        return hard
+        """Return where a sentence opens; a new line has been read as a full stop already."""
+        words = self.words
+        return {0} | {
+            i
+            for i, word in enumerate(words[:-1], start=1)
+            if word in STOPS and words[i] not in STOPS
+        }
 
     def _runs_on(self, i: int) -> bool:
         """Say whether a new statement begins without any joining word."""
