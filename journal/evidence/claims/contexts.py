@@ -74,7 +74,7 @@ def begins_itself(lexemes: Lexemes, at: int, free_from: int) -> bool | None:
     word = _WORDS.get(before.text)
     if word is not None:
         return None
-    if before.text in ("of", "a", "an", "the", "another", "not"):
+    if before.text in ("of", "a", "an", "the", "another"):
         return None
     if before.text == "and" and at - 1 != free_from:
         two = lexemes.item(at - 2)

@@ -92,7 +92,7 @@ _STARTS = (
     )
     | frozenset(("each", "any", "round", "rounded", "rounding", "negative", "point"))
     | SHAPE_STARTS
-    | frozenset("(£-–?_□")
+    | frozenset(("(", "£", "-", "–", "?", "_", "□", "√", "root"))
 )
 _SMALL = frozenset(("a", "an", "the", "in", "all", "every", "any", "each", "there", "some"))
 _AFTER_SMALL = (_STARTS - _SMALL - load_claim_words()["property verbs"]) | frozenset(
@@ -239,6 +239,10 @@ def _read(
             return parts
     if one is not None:
         return [one], one.end
+    if text in ("each", "every") and one is None:
+        one = read_contents(lexemes, at)
+        if one is not None:
+            return [one], one.end
     if text.startswith("there"):
         one = read_contents(lexemes, at)
         return None if one is None else ([one], one.end)

@@ -143,7 +143,7 @@ def _numeral(lexemes: Lexemes, at: int) -> Number | None:
         return None
     if lexemes.glued(end) and following.text in _ORDINAL_ENDINGS:
         return None
-    if following.text == "point" and lexemes.item(end + 1).kind == "numeral":
+    if following.text == "point" and _digit(lexemes, end + 1):
         return _after_point(lexemes, end + 1, value)
     return _with_part(lexemes, end, value, spelt=False)
 

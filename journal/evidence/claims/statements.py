@@ -197,7 +197,8 @@ def _between(lexemes: Lexemes, side: Side, relation: Relation, *, doubt: bool) -
         outside = not ends[0] <= side.values[0] <= ends[1]
         if inside or outside:
             verdict = "true" if inside != relation.negated else "false"
-    if verdict == "false" and (doubt or side.doubt or low.doubt or high.doubt):
+    doubt = doubt or side.doubt or low.doubt or high.doubt
+    if verdict == "false" and (doubt or goes_on(lexemes, high.end, symbol=False)):
         verdict = "undecided"
     return Found(side.start, high.end, verdict, None, relation.other)
 
