@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from journal.evidence.markers.joining import in_context, is_feeling, subject
+from journal.evidence.markers.joining import in_context, is_feeling, subject, tells_tally
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import PEOPLE, STOPS, WORDS
 
@@ -170,7 +170,11 @@ def read_i_think(view: View, at: Occurrence) -> Judgement:
             return _sure(span)
         return Judgement("look_alike", f"{span} holds no claim")
     who = subject(view, right)
-    if is_feeling(view, right) or (who in PEOPLE and not view.maths(right, "quantity", "relation")):
+    if (
+        is_feeling(view, right)
+        or tells_tally(view, right)
+        or (who in PEOPLE and not view.maths(right, "quantity", "relation"))
+    ):
         return _not_mathematical(span)
     if view.maths(right):
         return _sure(span)

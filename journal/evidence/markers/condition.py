@@ -9,6 +9,7 @@ from journal.evidence.markers.joining import (
     is_said,
     names_property,
     subject,
+    tells_tally,
 )
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import AUXILIARIES, PEOPLE, STOPS, SUBJECTS, WORDS
@@ -52,6 +53,7 @@ def judge_condition(view: View, at: Occurrence) -> Judgement:
         view.maths(case)
         and not _is_personal(view, case)
         and (subject(view, case) not in _OTHERS or view.maths(outcome))
+        and (not tells_tally(view, case) or view.maths(outcome))
     ):
         return Judgement("reasoning", f"{name} sets the condition: {said}")
     if in_context(view, at.first) and (

@@ -22,6 +22,7 @@ _AM = frozenset(("am", "'m", "m", "im", "i'm", "was"))
 _I = WORDS["joining.i"]
 _NEGATED = WORDS["joining.negated"]
 _KNOWN = WORDS["joining.known"]
+_TALLYING = WORDS["joining.tallying"]
 _LABELLED = WORDS["joining.labelled"]
 _PROPERTIES = WORDS["joining.properties"]
 _TAIL = WORDS["joining.tail"]
@@ -141,6 +142,15 @@ def is_not_knowing(view: View, stretch: Stretch) -> bool:
     """Say whether a clause of the child's opens with "I don't know", "I'm not sure"."""
     opening = (stretch[0], min(stretch[0] + 5, stretch[1]))
     return view.has(opening, _NEGATED) and view.has(opening, _KNOWN)
+
+
+def tells_tally(view: View, stretch: Stretch) -> bool:
+    """Say whether a clause only counts what somebody got or has: "I got 10 out of 10"."""
+    verb = first_verb(view, stretch)
+    if verb is None or view.words[verb] not in _TALLYING or not about_people(view, stretch):
+        return False
+    kinds = {view.kinds[i] for i in range(*stretch) if view.words[i] not in ("out", "of")}
+    return kinds <= {None, "quantity"}
 
 
 def is_topic(view: View, stretch: Stretch) -> bool:

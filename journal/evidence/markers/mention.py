@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from journal.evidence.markers.view import Judgement, Occurrence, View
-from journal.evidence.markers.words import STOPS, WORDS
+from journal.evidence.markers.words import BE, STOPS, WORDS
 
 _QUOTES = frozenset(['"', "'", "“", "”", "‘", "’", "`", "``", "''"])
 _BETWEEN = frozenset([",", "and", "or", "the", "word", "words", "/", "-", "&", "+"]) | _QUOTES
 _AFTER_A_WORD = WORDS["mention.after_a_word"]
 _JOINING = frozenset(("because", "since", "therefore"))
 _NAMED_AFTER = WORDS["mention.named_after"]
+_SPELLING = WORDS["mention.spelling"]
+_WORD = frozenset(("word", "words"))
+_SOMETIMES = frozenset(("sometimes",))
 _STRING = 3
 _CLAUSE = 2
 
@@ -79,6 +82,8 @@ def _is_named(
         return True
     if before in ("word", "words", "connective", "conjunction", "keyword"):
         return True
+    if _is_word_named(view, at):
+        return True
     if at.form.form in _JOINING and before in _NAMED_AFTER and view.word(at.first) != "cause":
         return True
     ends = not after or after in STOPS or after in ("in", "at", "to", "instead", "because")
@@ -105,6 +110,20 @@ def _is_named(
         and occurrences[k - 1].after == at.first - 1
         and ends
     )
+
+
+def _is_word_named(view: View, at: Occurrence) -> bool:
+    """Say whether the sentence is about the word: "the word was always", "I can spell because"."""
+    before, after = view.word(at.first - 1), view.word(at.after)
+    if before in _SPELLING and at.form.form in _JOINING:
+        return True
+    if before in BE and view.has((max(0, at.first - 6), at.first), _WORD):
+        return True
+    if after in BE and view.has((at.after, at.after + 5), _WORD):
+        return at.first == 0 or before in STOPS
+    # "always, sometimes or never": the choices of a task.
+    near = (max(0, at.first - 2), at.after + 2)
+    return at.form.read == "always" and view.has(near, _SOMETIMES)
 
 
 def read_other_use(view: View, at: Occurrence) -> Judgement:

@@ -13,6 +13,7 @@ from journal.evidence.markers.joining import (
     names_property,
     subject,
     tells_check,
+    tells_tally,
 )
 from journal.evidence.markers.model import estimate_use
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
@@ -56,6 +57,8 @@ def judge_reason(view: View, at: Occurrence) -> Judgement:
         return Judgement("no_mathematics", f"{name} only names what it was about: {said}")
     if is_topic(view, reason) and (is_feeling(view, claim) or not view.maths(claim)):
         return Judgement("no_mathematics", f"{name} only names what was done: {said}")
+    if tells_tally(view, reason) and (not view.maths(claim) or tells_tally(view, claim)):
+        return Judgement("no_mathematics", f"{name} only counts what somebody had: {said}")
     if view.maths(reason) or tells_check(view, reason):
         return Judgement("reasoning", f"{name} gives the reason: {said}")
     if view.has(reason, _HELPING):
@@ -142,7 +145,7 @@ def hint_since(view: View, first: int) -> str:
 
 def _states(view: View, rest: Stretch) -> bool:
     """Say whether a number is what the clause is about: "since 6 is half of 12"."""
-    return view.tag(rest[0] + 1) in ("VBZ", "VBP", "MD", "VBD") or view.maths(rest, "operation")
+    return any(view.verbs[rest[0] + 1 : rest[0] + 2]) or view.maths(rest, "operation")
 
 
 def _perfect_before(view: View, i: int) -> bool:

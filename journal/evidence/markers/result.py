@@ -13,6 +13,7 @@ from journal.evidence.markers.joining import (
     joins_property,
     names_property,
     subject,
+    tells_tally,
 )
 from journal.evidence.markers.view import Judgement, Occurrence, Stretch, View
 from journal.evidence.markers.words import AUXILIARIES, BE, PEOPLE, STOPS, SUBJECTS, WORDS
@@ -125,6 +126,8 @@ def judge_result(view: View, at: Occurrence) -> Judgement:
         return no
     if _is_purpose(view, left, right):
         return Judgement("look_alike", f"{name} tells a purpose: {said}")
+    if tells_tally(view, left) and not right_maths:
+        return no
     if is_action(view, right):
         return _judge_action(view, name, left, right, said)
     if is_feeling(view, right):
