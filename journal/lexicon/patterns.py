@@ -74,6 +74,11 @@ class PatternError(LexiconError):
     """A pattern can't be read; the message quotes it and says what to change."""
 
 
+@lru_cache(maxsize=4096)
+def _compile(expression: str) -> re.Pattern[str]:
+    return re.compile(expression)
+
+
 @dataclass(frozen=True, slots=True)
 class Pattern:
     """A pattern ready to be looked for.
@@ -82,20 +87,21 @@ class Pattern:
     ----------
     source : str
         As the teacher wrote it.
-    regex : re.Pattern
-        Over the joined keys of a `WordStream`.
+    expression : str
+        A regular expression over the joined keys of a `WordStream`; most patterns are never
+        tried, so that it is compiled when first needed.
     needs : tuple of frozenset of str
         Every one must share a key with the text, else there is no match; rarest first.
     """
 
     source: str
-    regex: re.Pattern[str]
+    expression: str
     needs: tuple[frozenset[str], ...]
 
     def find(self, words: WordStream) -> list[tuple[int, int]]:
         """Return first and one-past-last word of every match, in order."""
         found = []
-        for match in self.regex.finditer(words.joined):
+        for match in _compile(self.expression).finditer(words.joined):
             first = bisect_right(words.places, match.start()) - 1
             after = bisect_right(words.places, match.end() - 1)
             found.append((first, after))
@@ -222,7 +228,7 @@ def compile_pattern(source: str) -> Pattern:
     if reader.at < len(reader.pieces):
         reader.fail("a bracket is closed that was never opened; add '(' or remove ')'")
     needs.sort(key=_how_common)
-    return Pattern(source, re.compile(f"(?<= ){regex}"), tuple(needs))
+    return Pattern(source, f"(?<= ){regex}", tuple(needs))
 
 
 class PatternIndex(Generic[Owner]):

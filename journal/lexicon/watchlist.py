@@ -11,6 +11,9 @@ from journal.errors import LexiconError
 from journal.lexicon.patterns import compile_pattern
 from journal.resources import LEXICON
 
+# As safe as safe_load and ten times as quick, where libyaml is installed.
+_Loader = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+
 
 @dataclass(frozen=True, slots=True)
 class Idea:
@@ -52,7 +55,7 @@ def load_watchlist() -> tuple[Idea, ...]:
         If the file is not as it should be; the message names the idea.
     """
     path = LEXICON / "watchlist.yaml"
-    rows = yaml.safe_load(path.read_text(encoding="utf-8"))
+    rows = yaml.load(path.read_text(encoding="utf-8"), Loader=_Loader)
     ideas = []
     for row in rows:
         try:

@@ -8,7 +8,7 @@ sentence and ``^`` its start. Without a pattern that fits, the word stays.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence, Set
 from dataclasses import dataclass
 
 _Place = tuple[int, frozenset[str] | None]
@@ -99,6 +99,11 @@ class Confusions:
         for rule in rules:
             by_word.setdefault(rule.seen, []).append(rule)
         self._by_word = {word: tuple(found) for word, found in by_word.items()}
+
+    @property
+    def words(self) -> Set[str]:
+        """The words that some rule looks at."""
+        return self._by_word.keys()
 
     def __contains__(self, word: str) -> bool:
         return word in self._by_word

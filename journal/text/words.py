@@ -7,7 +7,9 @@ from collections.abc import Sequence
 
 from journal.records import Span
 
-_RUN = re.compile(r"\S+")
+# Signs that are no letter or digit, then one that is. It is tried only where a run begins, and
+# gives nothing back, so that a long row of signs takes no longer than a long word.
+_WORD = re.compile(r"(?<!\S)(?:[^\w\s]|_)*+[^\W_]\S*")
 
 
 def find_words(clean: str, excluded: Sequence[Span] = ()) -> list[Span]:
@@ -30,4 +32,4 @@ def find_words(clean: str, excluded: Sequence[Span] = ()) -> list[Span]:
         for start, end in excluded:
             characters[start:end] = " " * (end - start)
         clean = "".join(characters)
-    return [found.span() for found in _RUN.finditer(clean) if any(map(str.isalnum, found.group()))]
+    return [found.span() for found in _WORD.finditer(clean)]

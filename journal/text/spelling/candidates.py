@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
 
 from journal.text.spelling.costs import letter_cost, sound_cost
 from journal.text.spelling.likelihood import (
@@ -84,8 +87,15 @@ class CandidateIndex:
         self._likelihood = likelihood
         self._by_skeleton = by_skeleton
         self._weights = weights
-        words = [word for alike in by_skeleton.values() for word in alike if word.isalpha()]
-        self._neighbours = LetterNeighbours(words, [self._weight(w, likelier) for w in words])
+        self._likelier = likelier
+
+    @cached_property
+    def _neighbours(self) -> LetterNeighbours:
+        # Made when the first misspelling turns up.
+        words = [word for alike in self._by_skeleton.values() for word in alike if word.isalpha()]
+        gains = np.minimum([self._likelihood.get(word, _UNSEEN) for word in words], MOST)
+        gains += [self._likelier.get(word, 0.0) for word in words]
+        return LetterNeighbours(words, gains)
 
     def find_candidates(
         self, spelling: str, likelier: Mapping[str, float], today: Collection[str]

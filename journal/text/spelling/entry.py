@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from journal.records import Spelling, SpellingKind
@@ -192,16 +192,15 @@ class EntryReading:
         return likeness
 
     def _read_real_words(self) -> None:
-        words: list[str] = []
-        indices: list[int] = []
-        for i, piece in enumerate(self._pieces):
-            if i in self._swallowed:
-                continue
-            spelling = self._found.get(i)
-            read = [piece.lower] if spelling is None else spelling.read_as.lower().split()
-            words.extend(read)
-            indices.extend([i] * len(read))
+        words = [piece.lower for piece in self._pieces]
+        indices: Sequence[int] = range(len(words))
         confusions = self._know.confusions
+        if not self._found:
+            # Most entries: the words stand as they are.
+            if confusions.words.isdisjoint(words):
+                return
+        else:
+            words, indices = self._read_so_far()
         for at, word in enumerate(words):
             i = indices[at]
             if word not in confusions or i in self._found or not self._pieces[i].is_word:
@@ -213,6 +212,19 @@ class EntryReading:
             quoted = self._quote(indices[first], indices[last])
             self._add(i, i, read_as, "real_word", f"read as '{read_as}' because of '{quoted}'")
             words[at] = read_as
+
+    def _read_so_far(self) -> tuple[list[str], list[int]]:
+        """Return the words with the corrections, and the piece that each stands in."""
+        words: list[str] = []
+        indices: list[int] = []
+        for i, piece in enumerate(self._pieces):
+            if i in self._swallowed:
+                continue
+            spelling = self._found.get(i)
+            read = [piece.lower] if spelling is None else spelling.read_as.lower().split()
+            words.extend(read)
+            indices.extend([i] * len(read))
+        return words, indices
 
     def _quote(self, first: int, last: int) -> str:
         # A sentence's end is no word to quote.

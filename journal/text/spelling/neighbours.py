@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import cached_property
 
 import numpy as np
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 
 _A = 97
 _PRIME = 37
@@ -45,11 +45,11 @@ class LetterNeighbours:
     ----------
     words : sequence of str
         Lower-case a to z.
-    likelihood : sequence of float
+    likelihood : array of float
         Of each word, on the Zipf scale.
     """
 
-    def __init__(self, words: Sequence[str], likelihood: Sequence[float]) -> None:
+    def __init__(self, words: Sequence[str], likelihood: ArrayLike) -> None:
         self._words = words
         self._gain = np.asarray(likelihood, dtype=np.float32)
 

@@ -49,7 +49,7 @@ class Piece:
 
 def _clings(character: str) -> bool:
     """Say whether a letter run beside this character is a code, a unit or foreign."""
-    if not character or character.isspace():
+    if character.isspace():
         return False
     if character in "@_#\\~^&" or character.isalnum():
         return True
@@ -79,17 +79,22 @@ def find_pieces(clean: str, excluded: Sequence[Span] = ()) -> list[Piece]:
         start, end = found.span()
         surface = found.group()
         kind = found.lastgroup
-        while stretches and stretches[0][1] <= start:
-            stretches.pop(0)
-        if stretches and start < stretches[0][1] and end > stretches[0][0]:
-            pieces.append(Piece(start, end, surface, STOP, False, opens))
-            opens = True
-            continue
+        if stretches:
+            while stretches and stretches[0][1] <= start:
+                stretches.pop(0)
+            if stretches and end > stretches[0][0]:
+                pieces.append(Piece(start, end, surface, STOP, False, opens))
+                opens = True
+                continue
         if kind == "word":
-            before = clean[start - 1] if start else ""
-            after = clean[end] if end < size else ""
+            before = clean[start - 1] if start else " "
+            after = clean[end] if end < size else " "
             # "th- the": a word broken off is no misspelling.
-            alone = not (_clings(before) or _clings(after) or after == "-") and surface.isascii()
+            alone = (
+                surface.isascii()
+                and (before == " " or not _clings(before))
+                and (after == " " or not (after == "-" or _clings(after)))
+            )
             pieces.append(Piece(start, end, surface, surface.lower(), alone, opens))
             opens = False
         elif kind == "number":
