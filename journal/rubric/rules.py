@@ -19,7 +19,10 @@ WORDS = load_reasoning_words()
 _NUMERAL = re.compile(r"[0-9]+")
 _CHECKED = re.compile(r"\b(check|checked|double checked)\b")
 _PURPOSE = re.compile(r"\bso (that|the|my|our|it)\b")
-_RENAMED = re.compile(r"\b(which|that|this|it)('?s| is| are) (just |also |exactly )?(the same as|[0-9]+/[0-9]+|half|a half|a quarter|one (half|third|quarter))")
+_RENAMED = re.compile(
+    r"\b(which|that|this|it)('?s| is| are) (just |also |exactly )?"
+    r"(the same as|[0-9]+/[0-9]+|half|a half|a quarter|one (half|third|quarter))"
+)
 _EXAMPLES_NEEDED = 2
 _LISTED = 2
 
@@ -103,8 +106,8 @@ def r14_purpose_of_a_tool(evidence: Evidence) -> bool:
 def r15_renamed(evidence: Evidence) -> bool:
     """R15: "3 out of 9, which is 1/3" names the same amount again and does not say why."""
     return any(
-        _RENAMED.search(evidence.parse.text[slice(*reason.reason)].lower()) is not None
-        for reason in sound_reasons(evidence)
+        _RENAMED.search(evidence.parse.text[max(0, start - 6) : end].lower()) is not None
+        for start, end in (reason.reason for reason in sound_reasons(evidence))
     )
 
 
@@ -169,7 +172,11 @@ def _speaks_of_all(evidence: Evidence, span: Span) -> bool:
 
 
 HARD_CASES: dict[str, tuple[tuple[str, Callable[[Evidence], bool]], ...]] = {
-    "A1": (("R11", r11_keyword_string), ("R1", r1_reason_without_mathematics), ("R18", r18_topic_alone)),
+    "A1": (
+        ("R11", r11_keyword_string),
+        ("R1", r1_reason_without_mathematics),
+        ("R18", r18_topic_alone),
+    ),
     "A2": (
         ("R11", r11_keyword_string),
         ("R3", r3_rule_from_memory),

@@ -32,9 +32,7 @@ def find_answers(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         _answers(page, end) or page.propositions[end].conditional
     ):
         end += 1
-    if first == end or not (
-        first or end - first > 1 or page.claims_in_prompt or _says_yes(page)
-    ):
+    if first == end or not (first or end - first > 1 or page.claims_in_prompt or _says_yes(page)):
         return []
     return [Draft((first, end), (first - 1, first) if first else None)]
 
@@ -49,14 +47,12 @@ def _answers(page: Page, k: int) -> bool:
         return _says_yes(page) and sum(w[0].isdigit() for w in said.content - page.prompt) > 1
     if said.learned or said.learning or said.feeling or said.vouched or said.bare:
         return False
-    tokens = page.parse.tokens[said.clause.first : said.clause.after]
-    if said.verb is None or not (
-        said.mathematical or any(t.pos == "NUM" or t.lower in _AMOUNT for t in tokens)
-    ):
+    amount = not said.words.isdisjoint(_AMOUNT)
+    if said.verb is None or not (said.mathematical or said.numbers or amount):
         return False
-    if tokens[said.verb - said.clause.first].tag == "VBD" and not _of_another(page, said):
+    if page.parse.tokens[said.verb].tag == "VBD" and not _of_another(page, said):
         return False
-    if not said.structure and not any(t.lower in _AMOUNT for t in tokens):
+    if not said.structure and not amount:
         return False
     if is_general(page.parse, said.clause.first, said.clause.after):
         return True

@@ -15,8 +15,14 @@ _NEARLY = re.compile(
 )
 _ANOTHER_WAY = re.compile(r"\b(second|another|other|different) (way|method)\b|\b(make|be) sure\b")
 _ONLY = re.compile(
-    r"\bonly (works?|true|has to be true|if|when|happens?|for|counts?)\b|\bdoes ?n.?t work (if|when)\b"
+    r"\bonly (works?|true|has to be true|if|when|happens?|for|counts?)\b"
+    r"|\bdoes ?n.?t work (if|when)\b"
 )
+_CHECKING = WORDS["checking"]
+_NEAR_WORDS = frozenset(
+    ("right", "correct", "close", "near", "nearly", "should", "must", "sense", "reasonable")
+)
+_NEGATIONS = frozenset(("not", "n't", "isnt", "doesnt", "wrong", "false", "only", "work", "works"))
 _NEGATED_GENERAL = (
     "not always",
     "n't always",
@@ -44,12 +50,11 @@ def find_checks(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     """
     found: list[Draft] = []
     for k, said in enumerate(page.propositions):
-        words = _words(page, said)
-        named = not words.isdisjoint(WORDS["checking"])
-        if said.learned or not (named or _ANOTHER_WAY.search(_text(page, said))):
+        named = not said.words.isdisjoint(_CHECKING)
+        if said.learned or not (named or _ANOTHER_WAY.search(said.text)):
             continue
         for j in range(k, min(k + 3, len(page.propositions))):
-            if _is_written_out(page, page.propositions[j]):
+            if page.propositions[j].numbers > 1:
                 draft = _draft_at(drafts, j)
                 if draft is None:
                     found.append(Draft((j, j + 1), (k - 1, k) if k else None, role="check"))
@@ -63,11 +68,10 @@ def find_estimates(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     """Give a calculation that an answer is held against ("so it is about right") its role."""
     found: list[Draft] = []
     for k, said in enumerate(page.propositions):
-        text = _text(page, said)
-        if not _NEARLY.search(text):
+        if said.words.isdisjoint(_NEAR_WORDS) or not _NEARLY.search(said.text):
             continue
         for j in (k - 1, k):
-            if j >= 0 and _is_written_out(page, page.propositions[j]):
+            if j >= 0 and page.propositions[j].numbers > 1:
                 draft = _draft_at(drafts, j)
                 if draft is not None and draft.ground != "not_mathematical":
                     draft.role, draft.ground = "check", "mathematical"
@@ -81,7 +85,9 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     """Return counter-examples to a general claim, and the limits of one."""
     found: list[Draft] = []
     for k, said in enumerate(page.propositions):
-        text = _text(page, said).replace("’", "'").replace(" n't", "n't")
+        if said.words.isdisjoint(_NEGATIONS):
+            continue
+        text = said.text.replace("’", "'").replace(" n't", "n't")
         if _ONLY.search(text) and not said.told:
             draft = _draft_at(drafts, k)
             if draft is None:
@@ -94,12 +100,12 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         cases = [
             j
             for j in range(k + 1, min(k + 5, len(page.propositions)))
-            if _is_case(page, page.propositions[j])
+            if _is_case(page.propositions[j])
         ]
         beside = any(
             not {"but", "whereas", "while"}.isdisjoint(page.propositions[j].clause.joints)
             for j in cases[1:]
-        ) and all(_is_written_out(page, page.propositions[j]) for j in cases)
+        ) and all(page.propositions[j].numbers > 1 for j in cases)
         for j in cases:
             draft = _draft_at(drafts, j)
             # One case goes against the claim; two set side by side show where it stops.
@@ -116,22 +122,7 @@ def _draft_at(drafts: Sequence[Draft], j: int) -> Draft | None:
     return next((d for d in drafts if d.reason[0] <= j < d.reason[1]), None)
 
 
-def _text(page: Page, said: Proposition) -> str:
-    return page.parse.surface(said.clause.first, said.clause.after).lower()
-
-
-def _words(page: Page, said: Proposition) -> set[str]:
-    return {t.lower for t in page.parse.tokens[said.clause.first : said.clause.after]}
-
-
-def _is_written_out(page: Page, said: Proposition) -> bool:
-    tokens = page.parse.tokens[said.clause.first : said.clause.after]
-    numbers = sum(any(map(str.isdigit, t.text)) or t.pos == "NUM" for t in tokens)
-    return numbers >= 2
-
-
-def _is_case(page: Page, said: Proposition) -> bool:
+def _is_case(said: Proposition) -> bool:
     if said.learned or said.feeling or not said.mathematical:
         return False
-    tokens = page.parse.tokens[said.clause.first : said.clause.after]
-    return any(any(map(str.isdigit, t.text)) or t.pos == "NUM" for t in tokens) or said.generic
+    return said.numbers > 0 or said.generic

@@ -8,6 +8,8 @@ from journal.evidence.reasons.drafts import Draft, taken_by
 from journal.evidence.reasons.generality import is_general
 from journal.evidence.reasons.propositions import WORDS, Page, Proposition
 
+_TRYING = WORDS["trying"]
+_WORKED = WORDS["worked"]
 _NAMED = frozenset(("like", "eg", "e.g.", "example"))
 
 
@@ -21,7 +23,7 @@ def find_examples(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
     taken = taken_by(drafts)
     claim: int | None = None
     for k, said in enumerate(page.propositions):
-        tried = _is_tried(page, said)
+        tried = _is_tried(said)
         if claim is not None and k - claim < 3 and k not in taken and _is_case(page, said, tried):
             found.append(Draft((k, k + 1), (claim, claim + 1), example=True))
             claim = None
@@ -31,30 +33,21 @@ def find_examples(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
             claim = k
     for draft in drafts:
         told = page.propositions[draft.reason[0] : draft.reason[1]]
-        draft.example = any(_is_tried(page, said) for said in told)
+        draft.example = any(_is_tried(said) for said in told)
     return found
 
 
 def _is_case(page: Page, said: Proposition, tried: bool) -> bool:
     if tried:
         return True
-    tokens = page.parse.tokens[said.clause.first : said.clause.after]
-    numbers = sum(any(map(str.isdigit, t.text)) or t.pos == "NUM" for t in tokens)
-    named = any(t.lower in _NAMED for t in tokens[:2])
-    return numbers > 1 and (said.calculation or named)
+    first = said.clause.first
+    named = any(t.lower in _NAMED for t in page.parse.tokens[first : first + 2])
+    return said.numbers > 1 and (said.calculation or named)
 
 
-def _is_tried(page: Page, said: Proposition) -> bool:
-    tokens = page.parse.tokens[said.clause.first : said.clause.after]
-    return any(t.lower in WORDS["trying"] for t in tokens) and any(
-        t.pos == "NUM" or any(map(str.isdigit, t.text)) for t in tokens
-    )
+def _is_tried(said: Proposition) -> bool:
+    return said.numbers > 0 and not said.words.isdisjoint(_TRYING)
 
 
 def _came_out(page: Page, k: int) -> bool:
-    words = {
-        t.lower
-        for said in page.propositions[k : k + 2]
-        for t in page.parse.tokens[said.clause.first : said.clause.after]
-    }
-    return not words.isdisjoint(WORDS["worked"])
+    return any(not said.words.isdisjoint(_WORKED) for said in page.propositions[k : k + 2])

@@ -14,14 +14,13 @@ _CLASS = WORDS["class_noun"]
 _NARROW = WORDS["narrow"]
 _CORRELATES = re.compile(
     r"\bthe (more|less|fewer|\w+er)\b.*\bthe (more|less|fewer|\w+er)\b"
-    r"|\bfor every (?![0-9]|one|two|three|four|five)|\b(if|when|whenever|whether) (the|a|your|any|both|two|its|it's|it is)( \w+)? "
+    r"|\bfor every (?![0-9]|one|two|three|four|five)"
+    r"|\b(if|when|whenever|whether) (the|a|your|any|both|two|its|it's|it is)( \w+)? "
     r"(number|numbers|fraction|denominator|numerator|digit|digits|side|sides)\b"
 )
 # Every general statement holds one of these (or "the ... the ...").
-_TRIGGERS = WORDS["general"] | frozenset(
-    ("no", "matter", "time", "however", "work", "works", "rule", "general", "for", "only")
-    + ("if", "when", "whether", "a", "an", "n", "x", "y", "b", "odd", "even", "odds", "evens")
-    + ("two", *(f"{digit}n" for digit in range(1, 10)))
+_TRIGGERS = (
+    WORDS["general"] | WORDS["general_trigger"] | frozenset(f"{digit}n" for digit in range(1, 10))
 )
 _BINDING = frozenset(
     ("ca", "cant", "can't", "cannot", "must", "can", "could", "wo", "wont", "never", "always")
@@ -71,7 +70,7 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
     tokens = parse.tokens[first:after]
     words = [token.lower for token in tokens]
     opened = first > 0 and parse.tokens[first - 1].lower in ("if", "when", "whenever")
-    if not opened and _TRIGGERS.isdisjoint(words) and words.count("the") < 2:  # noqa: PLR2004
+    if not opened and _TRIGGERS.isdisjoint(words) and words.count("the") < 2:
         return False
     joined = " ".join(["if", *words] if opened else words).replace(" n't", "n't")
     if any(phrase in joined for phrase in _WHATEVER):
@@ -83,8 +82,8 @@ def is_general(parse: Parse, first: int, after: int) -> bool:
             return True
     if _CORRELATES.search(joined):
         return True
-    if len(tokens) > 2 and words[0] in ("a", "an") and _is_class(tokens[1]) and _BINDING & set(words):
-        return True
+    if len(tokens) > 2 and words[0] in ("a", "an") and _is_class(tokens[1]):
+        return not _BINDING.isdisjoint(words) or _is_about_a_class(words, opened)
     return _is_about_a_class(words, opened)
 
 
@@ -95,8 +94,10 @@ def _is_open(tokens: Sequence[Token], i: int) -> bool:
         if word == "all" and following is not None and following.lower == "the":
             # "all the numbers in the 4 times table"; "all the sides" are those of one shape.
             after = [t.lower for t in tokens[i + 2 : i + 5]]
-            return bool(after) and after[0] in ("numbers", "multiples", "answers") and (
-                not {"in", "that", "ending"}.isdisjoint(after)
+            return (
+                bool(after)
+                and after[0] in ("numbers", "multiples", "answers")
+                and (not {"in", "that", "ending"}.isdisjoint(after))
             )
         if following is None or following.lower in _NARROW or following.pos in ("NUM", "VERB"):
             return False

@@ -44,9 +44,7 @@ def check_ground(
         where one step is given for another.
     """
     sound = [
-        said
-        for said in reason
-        if not (said.feeling or said.vouched or said.bare or said.learning)
+        said for said in reason if not (said.feeling or said.vouched or said.bare or said.learning)
     ]
     about = page.asked or any(said.mathematical or said.judges for said in claim)
     if not any(_says_something(said) and _speaks(page, said, about=about) for said in sound):
@@ -72,8 +70,7 @@ def _speaks(page: Page, said: Proposition, *, about: bool) -> bool:
         return True
     if not about or said.told:
         return False
-    tokens = page.parse.tokens[said.clause.first : said.clause.after]
-    return said.judges or any(t.pos == "NUM" or t.lower in _AMOUNT for t in tokens)
+    return said.judges or said.numbers > 0 or not said.words.isdisjoint(_AMOUNT)
 
 
 def _is_working(sound: Sequence[Proposition], claim: Sequence[Proposition]) -> bool:
@@ -99,7 +96,7 @@ def is_result(said: Proposition) -> bool:
 
 def _says_something(said: Proposition) -> bool:
     """Say so: "because the hall" joins nothing, "because same denominators" and "6 x 10" do."""
-    whole = said.names and len(said.content) > 2  # noqa: PLR2004
+    whole = said.names and len(said.content) > 2
     return said.clause.predicate or said.structure > 0 or said.calculation or whole
 
 
@@ -119,9 +116,7 @@ def _has_other_subject(
 ) -> bool:
     """Say so of "3/4 is bigger because the numbers are bigger" and of "each top has 2"."""
     tokens = page.parse.tokens
-    said_before = {
-        t.lemma for said in claim for t in tokens[said.clause.first : said.clause.after]
-    }
+    said_before = {t.lemma for said in claim for t in tokens[said.clause.first : said.clause.after]}
     return any(
         t.lower in _PER or (t.pos == "NOUN" and t.lemma not in said_before)
         for said in reason

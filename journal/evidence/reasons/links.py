@@ -37,9 +37,7 @@ def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         The links found inside or beside the reasons, to be added to them.
     """
     links = []
-    grounded = [
-        draft for draft in drafts if draft.ground == "mathematical" and not draft.example
-    ]
+    grounded = [draft for draft in drafts if draft.ground == "mathematical" and not draft.example]
     for number, draft in enumerate(grounded):
         _chain(page, draft, grounded[:number])
         inside = _split(page, draft)
@@ -68,11 +66,11 @@ def is_link(said: Proposition, before: Sequence[Proposition]) -> bool:
         return False
     if any(_says_again(said, earlier) for earlier in before):
         return False
-    if len(said.content) < 2 or not said.content.isdisjoint(_ASIDE):  # noqa: PLR2004
+    if len(said.content) < 2 or not said.content.isdisjoint(_ASIDE):
         # "but 9 isn't", "the other one was obtuse", "counting up is quicker"
         return said.structure > 0 and said.content.isdisjoint(_ASIDE)
     features = [earlier for earlier in before if earlier.lists_parts]
-    counts = numbers > 0 or len(said.content) < 3  # noqa: PLR2004
+    counts = numbers > 0 or len(said.content) < 3
     return not (said.lists_parts and features and counts and not said.generic)
 
 
@@ -84,7 +82,7 @@ def _says_again(said: Proposition, earlier: Proposition) -> bool:
 
 
 def is_applied(said: Proposition, facts: Sequence[Proposition]) -> bool:
-    """Say whether a calculation puts a stated fact to use: "one person is 75 and 75 x 10 is 750"."""
+    """Say whether a sum puts a stated fact to use: "one person is 75 and 75 x 10 is 750"."""
     return said.calculation and any(
         fact.states
         and not fact.calculation
@@ -111,9 +109,7 @@ def supposes(page: Page, j: int) -> bool:
         return said.clause.predicate and not said.told
     if not j or not page.propositions[j - 1].conditional:
         return False
-    return any(
-        t.lower in _WOULD for t in page.parse.tokens[said.clause.first : said.clause.after]
-    )
+    return not said.words.isdisjoint(_WOULD)
 
 
 def _chain(page: Page, draft: Draft, earlier: Sequence[Draft]) -> None:
@@ -250,9 +246,7 @@ def _is_needed(page: Page, draft: Draft) -> bool:
         and not said.judges
         and not said.calculation
         and bool(said.content - page.prompt)
-        and any(
-            t.lower in _NEEDS for t in page.parse.tokens[said.clause.first : said.clause.after]
-        )
+        and not said.words.isdisjoint(_NEEDS)
         for said in said_in(page, draft.claim)
     )
 

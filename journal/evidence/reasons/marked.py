@@ -56,6 +56,8 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
                 said_in(page, draft.claim),
                 follows=function == "result",
             )
+            if draft.claim is None and not page.asked and _is_no_answer(page, draft):
+                draft.ground = "procedural"
             drafts.append(draft)
     return [draft for draft in drafts if not _is_senseless(draft, drafts)]
 
@@ -93,15 +95,22 @@ def _join_result(page: Page, k: int, joined: frozenset[int]) -> Draft | None:
     # "So" at the start of a sentence draws on the sentence before.
     first = reach_back(page, k - 1, joined)
     for j in range(first, k - 1):
-        if _is_handled(page.propositions[j]) or j == first and page.propositions[j].told:
+        if _is_handled(page.propositions[j]) or (j == first and page.propositions[j].told):
             first = j + 1
     return Draft((first, k), (k, reach_claim(page, k, joined)))
+
+
+def _is_no_answer(page: Page, draft: Draft) -> bool:
+    """Say so of "because" put before steps told one after the other, or before a bare answer."""
+    said = said_in(page, draft.reason)
+    steps = [step for step in said if step.told and "then" in (*step.clause.joints, *step.words)]
+    return bool(steps) or (said[0].calculation and sum(step.numbers for step in said) < 2)
 
 
 def _is_handled(said: Proposition) -> bool:
     """Say so of a step told without its working: nothing before it is part of the argument."""
     numbers = sum(word[0].isdigit() for word in said.content)
-    return said.told and numbers < 2 and said.structure < 2  # noqa: PLR2004
+    return said.told and numbers < 2 and said.structure < 2
 
 
 def _crosses(page: Page, draft: Draft) -> bool:

@@ -64,6 +64,8 @@ class Proposition:
     ----------
     clause : Clause
         Where it stands.
+    words, text, numbers : frozenset of str, str, int
+        Its words in lower case, as a set and in order, and how many of them are numbers.
     core : int
         First token of what is said, after "I think" or "I knew that".
     verb : int or None
@@ -84,6 +86,9 @@ class Proposition:
     """
 
     clause: Clause
+    words: frozenset[str]
+    text: str
+    numbers: int
     core: int
     verb: int | None
     learned: bool
@@ -185,11 +190,15 @@ def _read_clause(
     core, opener = _find_core(tokens, clause)
     verb = next((i for i in range(core, clause.after) if has_predicate(tokens, i)), None)
     present = frozenset(words)
+    inside = tokens[clause.first : clause.after]
     subject = tokens[core:verb] if verb is not None else ()
     told = _is_told(tokens, core, verb, clause, before)
     structure = len(present & WORDS["structure"])
     return Proposition(
         clause=clause,
+        words=present,
+        text=" ".join(words),
+        numbers=sum(t.pos == "NUM" or t.text[0].isnumeric() for t in inside),
         core=core,
         verb=verb,
         learned=opener in ("learn", "revise", "practise")
@@ -291,6 +300,8 @@ def _is_learning(present: frozenset[str], words: Sequence[str]) -> bool:
         return True
     if present.isdisjoint(_OWN):
         return False
+    if " ".join(words[:2]) in ("next time", "at first", "now i") or "used" in words[:3]:
+        return "to" in words[:4] or words[0] != "i"
     return not present.isdisjoint(WORDS["learning_comment"]) or (
         words[-1] in ("it", "this") and words[-2:-1] in (["get"], ["got"])
     )
@@ -338,8 +349,12 @@ def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -
 
 def _is_calculation(words: Sequence[str]) -> bool:
     numbers = False
-    if words[0][0].isdigit() and (words[1:2] == ["%"] or not words[0].isdigit()) and (
-        not _FRACTIONS.isdisjoint(words) and _OPERATORS.isdisjoint(words) and "of" not in words
+    if (
+        words[0][0].isdigit()
+        and (words[1:2] == ["%"] or not words[0].isdigit())
+        and (
+            not _FRACTIONS.isdisjoint(words) and _OPERATORS.isdisjoint(words) and "of" not in words
+        )
     ):
         # "25% is a quarter" is a fact to work with.
         return False

@@ -22,9 +22,8 @@ def find_purposes(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
             continue
         if any(d.claim and d.claim[0] <= k < d.claim[1] for d in drafts):
             continue
-        words = {t.lower for t in tokens[first : said.clause.after]}
         if (
-            not words.isdisjoint(WORDS["purpose"])
+            not said.words.isdisjoint(WORDS["purpose"])
             and said.clause.predicate
             and not said.told
             and not said.learning

@@ -71,8 +71,7 @@ def _turns_away(said: Proposition) -> bool:
 
 def widens(page: Page, said: Proposition) -> bool:
     """Say so of "and that works for any number": it claims more, it gives no reason."""
-    words = {token.lower for token in page.parse.tokens[said.clause.first : said.clause.after]}
-    return not words.isdisjoint(("works", "work")) and is_general(
+    return not said.words.isdisjoint(("works", "work")) and is_general(
         page.parse, said.clause.first, said.clause.after
     )
 

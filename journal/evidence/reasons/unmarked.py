@@ -82,10 +82,9 @@ def _explained_by_next(page: Page, k: int, taken: set[int]) -> Draft | None:
 def _known_by_last(page: Page, k: int, taken: set[int]) -> Draft | None:
     """Find the reason before "that's how I know"."""
     said = page.propositions[k]
-    words = page.parse.surface(said.clause.first, said.clause.after).lower().replace("’", "'")
-    if k == 0 or k - 1 in taken or not words.startswith(("that's", "that is", "thats", "this is")):
+    if k == 0 or k - 1 in taken or not said.text.startswith(("that", "this")):
         return None
-    if not any(phrase in words for phrase in _HOW_I_KNOW):
+    if not any(phrase in said.text for phrase in _HOW_I_KNOW):
         return None
     return Draft((k - 1, k), (k, k + 1))
 
@@ -93,8 +92,10 @@ def _known_by_last(page: Page, k: int, taken: set[int]) -> Draft | None:
 def _renamed(page: Page, k: int) -> Draft | None:
     """R15: "3 out of 9, which is 1/3" and "... which is the same as a half"."""
     said = page.propositions[k]
-    text = page.parse.surface(said.clause.first, said.clause.after).lower()
-    if said.told or said.learned or not _RENAMED.search(text):
+    opened = said.clause.joint == "which"
+    if not (opened or "which" in said.words) or said.told or said.learned:
+        return None
+    if not _RENAMED.search(f"which {said.text}" if opened else said.text):
         return None
     return Draft((k, k + 1), None)
 
