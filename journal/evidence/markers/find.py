@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from itertools import zip_longest
 from types import MappingProxyType
 
 from journal.evidence.markers import (
@@ -105,14 +104,17 @@ def find_markers(
 
 def find_occurrences(view: View, forms: MarkerForms) -> list[Occurrence]:
     """Find where listed forms stand: longest first, no token in two of them."""
-    words, ways_of = view.words, forms.by_two_words
+    words, openers, ways_of = view.words, forms.by_first_word, forms.by_two_words
     found: list[Occurrence] = []
     taken = 0
     closing_as: set[int] = set()
-    for i, (word, after_it) in enumerate(zip_longest(words, words[1:], fillvalue="")):
-        longer, alone = ways_of.get((word, after_it)), ways_of.get((word, ""))
+    for i, word in enumerate(words):
         # Most words open no form.
-        if (longer is None and alone is None and word != "than") or i < taken:
+        if (word not in openers and word != "than") or i < taken:
+            continue
+        longer = ways_of.get((word, view.word(i + 1)), ())
+        alone = ways_of.get((word, ""), ())
+        if not longer and not alone and word != "than":
             continue
         if word == "than" or (word == "then" and comparison.is_than(view, i)):
             than = comparison.find_than(view, i)
@@ -132,7 +134,7 @@ def find_occurrences(view: View, forms: MarkerForms) -> list[Occurrence]:
                 found.append(Occurrence(i, pair[0], _AS_AS, pair[1]))
                 taken = pair[0]
                 continue
-        for way, form in (*(longer or ()), *(alone or ())):
+        for way, form in (*longer, *alone):
             size = len(way)
             if size == 1 or tuple(words[i : i + size]) == way:
                 if form.form == "so that" and result.that_is_subject(view, i):

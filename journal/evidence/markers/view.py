@@ -170,6 +170,8 @@ class View:
             strength = 0
             if i in hard:
                 strength = _HARD
+            elif word not in _OPENERS:
+                pass
             elif word in JOINS_ALWAYS:
                 strength = _STRONG
             elif word in JOINS_WITH_CLAUSE:
@@ -177,12 +179,13 @@ class View:
                     word == "as" and "as" in words[max(0, i - 4) : i]
                 ):
                     strength = _STRONG
-            elif word in SUBJECTS and seen and self._runs_on(i):
+            elif seen and self._runs_on(i):
                 strength = _STRONG
             if strength:
                 edges[i] = strength
-                seen = False
-            seen = seen or verbs[i]
+                seen = verbs[i]
+            else:
+                seen = seen or verbs[i]
         return edges
 
     def _hard_edges(self) -> set[int]:
@@ -228,6 +231,7 @@ class View:
         return False
 
 
+_OPENERS = JOINS_ALWAYS | JOINS_WITH_CLAUSE | SUBJECTS
 _CLOSING = STOPS | {","}
 _GLUE = frozenset([",", "and", ";", ":", "-", "–", "—", "(", ")", "...", "…"])
 _LIGHT = frozenset([",", ":", "-", "–", "—", "...", "…", '"', "'", "“", "”"])
