@@ -122,7 +122,8 @@ def goes_on(lexemes: Lexemes, end: int, *, symbol: bool) -> bool:
     if not after.text:
         return False
     if after.text in ("-", "–") and not lexemes.glued(end + 1):
-        return read_number(lexemes, end + 1) is not None and lexemes.glued(end)
+        # A dash before the next thought: a number after it would have been taken away.
+        return False
     if after.text in _OPEN:
         return True
     if after.kind == "numeral" and lexemes.text(end + 1) == ")":

@@ -32,7 +32,7 @@ from journal.evidence.claims.quantities import (
     read_root,
     shares_equally,
 )
-from journal.lexicon.facts import load_claim_words, load_number_words, load_units
+from journal.lexicon.facts import load_number_words, load_units
 
 _WORDS = load_number_words()
 _UNITS = load_units()
@@ -48,7 +48,6 @@ _OPERAND_STARTS = (
     | frozenset(("something", "minus", "negative", "point", "a", "an", "the"))
 )
 _WHOLES = frozenset(("a", "an", "the", "my", "your", "his", "her", "our", "their", "one"))
-_PERSONS = load_claim_words()["sharers"]
 _UNKNOWN = frozenset(("?", "_", "__", "___", "____", "□", "☐", "something"))
 
 
@@ -271,8 +270,6 @@ def _pair_or_verb(lexemes: Lexemes, at: int) -> Side | None:
     if first is None:
         return None
     link = first.end
-    if lexemes.text(link) in _PERSONS or lexemes.item(link).text in ("sweets", "counters", "cubes"):
-        link += 1
     if operation == "subtract" and lexemes.text(link) in ("away", "off"):
         link += 1
     joins = {

@@ -62,7 +62,7 @@ _LINKS = frozenset(
     (
         *load_claim_words()["equal verbs"],
         *load_claim_words()["property verbs"],
-        *("comes", "come", "came", "adds", "add", "added", "works", "thats", "its", "theres"),
+        *("comes", "come", "came", "adds", "add", "added", "works", "thats", "its", "there"),
         *("means", "stands", "represents", "measures", "had", "havent", "hasnt", "round"),
         *("rounds", "rounded", "equal", "total", "simplifies", "simplified", "cancels"),
         *("converts", "reduces", "turns", "stays", "lasts"),
@@ -260,7 +260,7 @@ def _read(
     one = one or read_property(lexemes, at, free_from)
     if one is not None:
         return [one], one.end
-    return read_statement(lexemes, at, free_from)
+    return read_statement(lexemes, side, free_from)
 
 
 def _said_of_result(lexemes: Lexemes, link: Found, end: int) -> Found | None:

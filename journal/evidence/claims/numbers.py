@@ -129,8 +129,6 @@ def _numeral(lexemes: Lexemes, at: int) -> Number | None:
     end = at + 1
     if not text[0].isdigit() and text[0] != ".":
         return Number(_vulgar(text), "fraction", end)
-    if not text.isascii():
-        return Number(_vulgar(text), "fraction", end)
     plain = text.replace(",", "").replace(" ", "")
     value = _exactly("0" + plain if plain[0] == "." else plain)
     if "." in plain:

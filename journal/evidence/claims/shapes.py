@@ -296,8 +296,6 @@ def read_angle_sum(lexemes: Lexemes, at: int) -> Found | None:
     at : int
         At "angles".
     """
-    if lexemes.text(at) != "angles":
-        return None
     link = _ANGLE_LINKS.match(lexemes, at + 1)
     if link is None:
         return None

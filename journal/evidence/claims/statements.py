@@ -32,15 +32,15 @@ _CARRYING = load_claim_words()["carrying"]
 _LEFT = frozenset(("left", "leftover", "remaining", "over"))
 
 
-def read_statement(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Found], int] | None:
+def read_statement(lexemes: Lexemes, left: Side, free_from: int) -> tuple[list[Found], int] | None:
     """Read the statement that begins at a lexeme, with all its links.
 
     Parameters
     ----------
     lexemes : Lexemes
         Of the working text.
-    at : int
-        Where the left side must begin.
+    left : Side
+        Its left side.
     free_from : int
         Where the last statement ended.
 
@@ -49,9 +49,7 @@ def read_statement(lexemes: Lexemes, at: int, free_from: int) -> tuple[list[Foun
     (list of Found, int) or None
         One for each link of a chain, and one past its last lexeme.
     """
-    left = read_side(lexemes, at)
-    if left is None:
-        return None
+    at = left.start
     own = begins_itself(lexemes, at, free_from)
     if own is False:
         return None
@@ -121,7 +119,7 @@ def _link(
         verdict = check_remainder(left, right.values[0], remainder)
         if relation.negated or relation.about or (doubt and verdict == "false"):
             verdict = "undecided"
-        return Found(left.start, end, verdict, write_quotient(left), relation.other)
+        return Found(left.start, end, verdict, write_quotient(left.division), relation.other)
     if not left.operation and not right.operation and not _compares_numbers(left, relation, right):
         return None
     if following is None:

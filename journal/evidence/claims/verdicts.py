@@ -144,8 +144,6 @@ def _equivalence_is_sure(left: Side, right: Side) -> bool:
     whole, part = (left, right) if left.style == "whole" else (right, left)
     if part.style == "whole":
         return False
-    if part.divided and part.values[0] > 1:
-        return True
     return whole.values[0] == 1 and part.style == "fraction"
 
 
@@ -176,11 +174,9 @@ def check_remainder(left: Side, quotient: Fraction, remainder: Fraction) -> Verd
     return "false"
 
 
-def write_quotient(left: Side) -> str | None:
+def write_quotient(division: tuple[Fraction, Fraction]) -> str:
     """Write a division with its remainder: "2 remainder 2"."""
-    if left.division is None or not left.division[1]:
-        return None
-    amount, by = left.division
+    amount, by = division
     quotient, rest = divmod(amount, by)
     return f"{quotient} remainder {rest}" if rest else str(quotient)
 

@@ -8,7 +8,9 @@ import pytest
 
 from journal.evidence.claims import find_claims
 from journal.evidence.setting import Setting
+from journal.language.parse import read_parse
 from journal.records import Excluded
+from journal.text.offsets import OffsetMap
 
 SENTENCES = Path(__file__).with_name("sentences.txt")
 
@@ -49,6 +51,13 @@ def test_an_excluded_stretch_claims_nothing(parse_of):
     setting = Setting(excluded=(Excluded(0, 12, "adult_prompt"),))
     claims = find_claims(parse_of("[3 + 4 = 8?] 3 + 4 = 7"), setting)
     assert [claim.surface for claim in claims] == ["3 + 4 = 7"]
+
+
+def test_no_statement_reaches_over_a_break(pipeline):
+    text = "I did 3 + 4 = 8"
+    offsets = OffsetMap(text, (), text)
+    assert find_claims(read_parse(pipeline(text), offsets, breaks=[10]), Setting()) == []
+    assert len(find_claims(read_parse(pipeline(text), offsets), Setting())) == 1
 
 
 def test_offsets_are_of_the_original(parse_of):
