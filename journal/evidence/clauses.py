@@ -234,7 +234,8 @@ def _starts_anew(tokens: Sequence[Token], carries: list[bool], first: int, i: in
     if any(t.lower in _HOLDING or t.pos == "PUNCT" for t in between):
         return False
     # "the number you multiply by": a relative clause belongs to its noun.
-    return not (tokens[verb].dep == "relcl" and tokens[verb].head < i and before.pos == "NOUN")
+    relative = tokens[verb].dep == "relcl" and tokens[verb].head < i and before.pos == "NOUN"
+    return not relative or token.lower in ("it", "its", "they")
 
 
 def _is_number(token: Token) -> bool:

@@ -56,3 +56,20 @@ def test_joints_that_stand_together_are_kept_together(parse_of: ParseOf) -> None
 def test_its_at_the_end_is_no_verb(parse_of: ParseOf) -> None:
     parse = parse_of("the square has four of its")
     assert find_clauses(parse)[-1].predicate
+
+
+@pytest.mark.parametrize(
+    ("text", "clauses"),
+    [
+        ("it gets smaller because your cutting it", ["it gets smaller", "your cutting it"]),
+        ("It's a hexagon it has six sides", ["It's a hexagon", "it has six sides"]),
+        ("I know 6 and 4 makes 10 so it is 10", ["I know 6 and 4 makes 10", "it is 10"]),
+        ("when you fold it the sides match", ["you fold it", "the sides match"]),
+    ],
+)
+def test_children_join_and_break_clauses_in_their_own_way(
+    parse_of: ParseOf, text: str, clauses: list[str]
+) -> None:
+    found = find_clauses(parse_of(text))
+    assert clauses_of(parse_of(text)) == clauses
+    assert found[-1].predicate

@@ -165,3 +165,81 @@ def test_a_check_or_a_case_must_be_written_out(text: str) -> None:
 def test_a_feeling_with_numbers_is_no_check() -> None:
     text = "I am happy because I like 400 and 200 and it should be about 600."
     assert score_of(text).reasoning.level in (0, 1)
+
+
+@pytest.mark.parametrize(
+    ("text", "prompt", "level"),
+    [
+        ("25% is a quarter and 60 ÷ 4 is 15", "What is 25% of 60? Explain.", 3),
+        ("it doesnt end in 5 or 0", "Explain how you know that 456 is not a multiple of 5.", 2),
+        ("yes there was a big number line on the floor", "Is 3/4 more than 1/2? Explain.", 1),
+        ("yes i tried 1 2 3 and 10 11 12 and it worked", "Is it always in the 3s? Explain.", 2),
+        ("no you can only fold it two ways", "Has an oblong four lines? Explain.", 2),
+        ("i think it is 42 and i wrote it down", "How do you know?", 1),
+        ("they are not the same size so you cant compare", "Is 1/2 of mine more? Why?", 3),
+        ("yes 12 x 4 is 48 so it is", "Is 48 a multiple of 12?", 2),
+    ],
+)
+def test_an_answer_to_the_prompt_needs_no_connective(text: str, prompt: str, level: int) -> None:
+    """Rules R2, R4 and R6: the prompt's question joins what answers it."""
+    assert score_of(text, prompt=prompt).reasoning.level == level
+
+
+@pytest.mark.parametrize(
+    ("text", "level"),
+    [
+        ("Numbers in the 4 times table are always even. I tested 12 and 28 and 40.", 2),
+        ("all the numbers in the 4 times table are even. 4 8 12 16 20 24", 2),
+        ("If you add two odd numbers you always get even, like 3 + 5 is 8.", 2),
+    ],
+)
+def test_cases_tried_out_are_a_reason_and_settle_nothing(text: str, level: int) -> None:
+    assert score_of(text).reasoning.level == level
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "There was no 5p in the tub because table 3 had them all",
+        "Counters helped me because I could take 5 away and see the 7 left",
+        "i dident get it but Kaya said look at the tens so i did",
+        "that is 40 because that is the formula we learnt",
+        "I measured 12 cm because the ruler was broken",
+        "We drew 3 lines so that our lines were neat",
+    ],
+)
+def test_what_helped_who_said_so_and_what_was_handled_is_no_reason(text: str) -> None:
+    assert score_of(text).reasoning.level == 1
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "240 is 8 lots of 30 because 24 is 8 lots of 3 and 240 is ten times bigger than 24",
+        "there is 1000 g in a kg so 1.4 kg is 1400 g and thats 50 more than 1350",
+        "The triangle fits twice because you fold it or else it would change shape",
+        "It is not odd because if it was odd there would be one left over",
+        "10 people need 750 g because one person is 75 g and 75 x 10 is 750",
+    ],
+)
+def test_a_further_fact_or_the_opposite_supposed_is_a_link(text: str) -> None:
+    assert "link" in {reason.role for reason in score_of(text).reasons}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "it is even because it ends in 8, but 9 isn't",
+        "the angle is acute because its less than 90 and the other one was obtuse",
+        "the shape has 1 line of symmetry because when you fold it the sides match",
+        "The remainder is 2 because 4 times 5 is 20 and there are 22 sweets.",
+        "It is a hexagon because it has six sides and six corners.",
+    ],
+)
+def test_a_second_feature_or_another_thing_is_no_link(text: str) -> None:
+    assert "link" not in {reason.role for reason in score_of(text).reasons}
+
+
+def test_where_a_claim_stops_is_its_limit() -> None:
+    text = "You cant say it is always more because it only works when the wholes are the same."
+    assert "limit" in {reason.role for reason in score_of(text).reasons}

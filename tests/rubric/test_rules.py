@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import replace
+
 import pytest
 from judged import load_scorer
 
-from journal.records import Question, Step
+from journal.evidence.setting import Setting
+from journal.language.parse import Parse
+from journal.records import Flag, Question, Step
+from journal.rubric import check_reasoning
 
 PAIRS = [
     ("R1", "48 is an even number because it is fun", "48 is an even number because it ends in 8"),
@@ -83,7 +89,7 @@ def test_r17_an_idea_to_check_holds_the_level_only_in_the_claim_it_is_in() -> No
 
 
 def step(text: str, question: Question, prompt: str | None = None) -> Step:
-    path = load_scorer().score(text, prompt=prompt).reasoning.path
+    path: tuple[Step, ...] = load_scorer().score(text, prompt=prompt).reasoning.path
     return next(step for step in path if step.question == question)
 
 
@@ -115,10 +121,17 @@ def test_near_marks_a_no_that_a_small_change_would_turn(
     assert (step(far, question).answer, step(far, question).near) == (False, False)
 
 
-def test_r17_an_idea_to_check_in_the_claim_holds_the_level_at_two() -> None:
-    text = "Multiplying always makes numbers bigger because you get more lots and more lots is more"
-    assert load_scorer().score(text).reasoning.rule == "R17"
-    assert step(text, "A3b").near
+def test_r17_an_idea_to_check_in_a_claim_that_nobody_settled_holds_the_level_at_two(
+    parse_of: Callable[[str], Parse],
+) -> None:
+    text = "A kite is no rhombus because its sides come in pairs and a rhombus needs all four equal"
+    evidence = load_scorer().find_evidence(parse_of(text), Setting())
+    idea = Flag("idea_to_check", 0, 20, text[:20], "kites", None, "an idea")
+    elsewhere = Flag("idea_to_check", 90, 95, text[90:], "kites", None, "an idea")
+    held = check_reasoning(replace(evidence, claims=(), flags=(idea,)))
+    assert (held.level, held.rule) == (2, "R17")
+    free = check_reasoning(replace(evidence, claims=(), flags=(elsewhere,)))
+    assert free.level == 3
 
 
 def test_a_claim_that_nobody_settled_leaves_the_level() -> None:

@@ -52,12 +52,14 @@ def _answers(page: Page, k: int) -> bool:
         return False
     if page.parse.tokens[said.verb].tag == "VBD" and not _of_another(page, said):
         return False
-    if not said.structure and not amount:
+    if not (said.structure or amount or said.names):
         return False
     if is_general(page.parse, said.clause.first, said.clause.after):
         return True
     own = said.content - page.prompt - _SAYS_YES
-    return len(own) > 1 or (bool(own) and not said.judges)
+    following = page.propositions[k + 1 : k + 2]
+    put_to_use = any(after.calculation for after in following)
+    return len(own) > 1 or (bool(own) and (not said.judges or put_to_use))
 
 
 def _says_yes(page: Page) -> bool:

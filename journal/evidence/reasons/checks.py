@@ -92,7 +92,7 @@ def mark_cases(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
             draft = _draft_at(drafts, k)
             if draft is None:
                 found.append(Draft((k, k + 1), (k - 1, k) if k else None, role="limit"))
-            elif draft.ground == "mathematical":
+            else:
                 draft.role = "limit"
             continue
         if not any(phrase in text for phrase in _NEGATED_GENERAL):

@@ -37,7 +37,14 @@ def find_links(page: Page, drafts: Sequence[Draft]) -> list[Draft]:
         The links found inside or beside the reasons, to be added to them.
     """
     links = []
-    grounded = [draft for draft in drafts if draft.ground == "mathematical" and not draft.example]
+    grounded = [
+        draft
+        for draft in drafts
+        if draft.ground == "mathematical"
+        and not draft.example
+        # "Because ..." in answer to nothing settles nothing.
+        and (draft.claim is not None or page.asked or draft.marker is None)
+    ]
     for number, draft in enumerate(grounded):
         _chain(page, draft, grounded[:number])
         inside = _split(page, draft)
@@ -99,7 +106,7 @@ def _is_one_step(page: Page, j: int) -> bool:
     if said.conditional or (follows and not supposes(page, j)):
         return True
     subject = page.parse.tokens[said.core].lower
-    return before.calculation and subject in _TAKES_UP and said.structure < 2
+    return before.calculation and subject in _TAKES_UP and said.numbers == 0
 
 
 def supposes(page: Page, j: int) -> bool:

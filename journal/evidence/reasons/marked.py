@@ -65,7 +65,9 @@ def find_marked(page: Page, markers: Sequence[Marker]) -> list[Draft]:
 def _is_senseless(draft: Draft, drafts: Sequence[Draft]) -> bool:
     """Say whether a "because" opens what is itself given a reason, and so joins nothing."""
     return draft.claim is None and any(
-        other.claim is not None and other.claim[0] < draft.reason[1] for other in drafts
+        other.claim is not None
+        and (other.claim[0] < draft.reason[1] or other.reason == draft.reason)
+        for other in drafts
     )
 
 

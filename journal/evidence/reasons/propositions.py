@@ -8,6 +8,14 @@ from dataclasses import dataclass
 
 from journal.evidence.clauses import Clause, find_clauses, has_predicate
 from journal.evidence.mathematics import Mathematics
+from journal.evidence.reasons.stances import (
+    OWN,
+    is_bare,
+    is_feeling,
+    is_learning,
+    is_rule,
+    is_vouched,
+)
 from journal.language.parse import Parse, Token
 from journal.lexicon.reasoning_words import load_reasoning_words
 
@@ -15,7 +23,6 @@ WORDS = load_reasoning_words()
 
 _PERSON = frozenset(("i", "we", "me", "us"))
 _OTHERS = frozenset(("he", "she", "they", "table", "everyone", "nobody"))
-_OWN = frozenset(("i", "got", "get", "me", "my", "we", "us", "our", "im", "ive"))
 _STATES = WORDS["state"]
 _BE_OR_HAVE = frozenset(("be", "have", "'s", "s", "its", "got"))
 _PARTS = WORDS["part"]
@@ -39,7 +46,6 @@ _SAME = {
     "identical": "same",
 }
 _STOPS = frozenset(".,!?;:")
-_NO_GROUND = WORDS["no_ground"]
 _CONTENT = frozenset(("NOUN", "PROPN", "ADJ", "VERB", "NUM", "SYM"))
 _OPERATORS = frozenset("+-−×÷x*/<>")
 _FRACTIONS = frozenset(("half", "quarter", "third", "fifth", "tenth"))
@@ -204,12 +210,12 @@ def _read_clause(
         learned=opener in ("learn", "revise", "practise")
         or (before is not None and before.learned and clause.joint == "and" and not told),
         told=told,
-        feeling=_is_feeling(tokens, clause, present),
-        vouched=_is_vouched(tokens, clause, present)
-        or (told and tokens[verb or 0].lower == "had" and _OWN.isdisjoint(present)),
-        bare=_is_bare(tokens, clause, present),
-        learning=_is_learning(present, words),
-        rule=_is_rule(tokens, core, verb, clause, present),
+        feeling=is_feeling(tokens, clause, present),
+        vouched=is_vouched(tokens, clause, present)
+        or (told and tokens[verb or 0].lower == "had" and OWN.isdisjoint(present)),
+        bare=is_bare(tokens, clause, present),
+        learning=is_learning(present, words),
+        rule=is_rule(tokens, core, verb, clause, present),
         mathematical=mathematics.any_in(clause.first, clause.after) or structure > 0,
         calculation=_is_calculation(words),
         judges=verb is not None and _judges(tokens, verb, clause.after),
@@ -265,88 +271,6 @@ def _is_told(
     return before.told if before is not None and "and" in clause.joints else True
 
 
-def _is_feeling(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
-    own = not present.isdisjoint(("i", "we", "it", "its", "that", "this", "you", "me", "maths"))
-    for word in present & WORDS["feeling"]:
-        if word in ("stuck", "ill", "late") and present.isdisjoint(_OWN):
-            continue
-        if word not in ("like", "likes", "love", "good", "best", "hard", "fast", "quick"):
-            return True
-        for i in range(clause.first, clause.after):
-            token = tokens[i]
-            if token.lower != word:
-                continue
-            if (token.pos == "VERB" and own) or (token.pos == "ADJ" and word != "like"):
-                return True
-    return False
-
-
-def _is_vouched(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
-    if not present.isdisjoint(WORDS["people"]) and not present.isdisjoint(WORDS["having"]):
-        return True
-    if present.isdisjoint(WORDS["telling"]):
-        return False
-    if not present.isdisjoint(WORDS["people"]) or not present.isdisjoint(("he", "she", "they")):
-        return True
-    return any(
-        tokens[i].lower in WORDS["telling"] and tokens[i - 1].pos == "PROPN"
-        for i in range(clause.first + 1, clause.after)
-    )
-
-
-def _is_learning(present: frozenset[str], words: Sequence[str]) -> bool:
-    """Say so of "it helped me", "I was stuck", "I dident get it": strand B, no mathematics."""
-    if not present.isdisjoint(WORDS["helping"]):
-        return True
-    if present.isdisjoint(_OWN):
-        return False
-    if " ".join(words[:2]) in ("next time", "at first", "now i") or "used" in words[:3]:
-        return "to" in words[:4] or words[0] != "i"
-    return not present.isdisjoint(WORDS["learning_comment"]) or (
-        words[-1] in ("it", "this") and words[-2:-1] in (["get"], ["got"])
-    )
-
-
-def _is_rule(
-    tokens: Sequence[Token],
-    core: int,
-    verb: int | None,
-    clause: Clause,
-    present: frozenset[str],
-) -> bool:
-    """R3: "you dont add the denominators", "you flip the second one", "that is the formula"."""
-    if verb is None:
-        return False
-    if not present.isdisjoint(WORDS["rule_name"]):
-        return tokens[verb].lemma == "be" and tokens[core].lower in ("that", "this", "it")
-    if "you" not in (token.lower for token in tokens[core:verb]):
-        return False
-    acts = (t for t in tokens[verb : clause.after] if t.pos == "VERB" and t.lemma != "have")
-    action = next(acts, None)
-    # With numbers of its own, or telling what comes of it, it is working, no rule.
-    return (
-        action is not None
-        and action.lemma in WORDS["rule_action"]
-        and not any(t.pos == "NUM" for t in tokens[verb : clause.after])
-        and present.isdisjoint(WORDS["rule_reasoned"])
-        # "you cant add thirds and quarters" says what is impossible.
-        and tokens[verb].lower not in ("ca", "cant", "can't", "could", "cannot")
-        and "cannot" not in present
-    )
-
-
-def _is_bare(tokens: Sequence[Token], clause: Clause, present: frozenset[str]) -> bool:
-    """Say so of "I guessed", "I just know it", "I did it in my head"."""
-    if present.isdisjoint(("i", "we")) or present.isdisjoint(WORDS["bare_knowing"]):
-        return False
-    if "know" in present and "my" in present:
-        return True
-    return all(
-        token.pos not in ("NOUN", "NUM", "PROPN", "SYM") or token.lower in _NO_GROUND
-        for token in tokens[clause.first : clause.after]
-    )
-
-
 def _is_calculation(words: Sequence[str]) -> bool:
     numbers = False
     if (
@@ -367,7 +291,7 @@ def _is_calculation(words: Sequence[str]) -> bool:
             ):
                 return False
             numbers = True
-        elif word not in WORDS["calculation"] and word.isalpha():
+        elif word == "n't" or (word not in WORDS["calculation"] and word.isalpha()):
             return False
     return numbers
 
