@@ -8,6 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from journal.language import parse as parse_room
 from journal.language.parse import Parse, read_parse
 from journal.language.pipeline import load_pipeline
 from journal.text.normalise import find_spacing_edits, normalise_characters
@@ -100,3 +101,14 @@ def test_a_stretch_across_an_adults_prompt_is_known(breaks: tuple[int, ...], cro
 
 def test_an_empty_text_has_no_sentences(parse_of: ParseOf) -> None:
     assert parse_of("").sentences == []
+
+
+def test_full_memos_of_names_are_emptied(
+    parse_of: ParseOf, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before = [(token.text, token.lower, token.lemma) for token in parse_of("Ten is EVEN").tokens]
+    monkeypatch.setattr(parse_room, "_MEMO", 0)
+    again = [(token.text, token.lower, token.lemma) for token in parse_of("Ten is EVEN").tokens]
+    fresh = [(token.text, token.lower) for token in parse_of("Nine is oDD, zqx").tokens]
+    assert again == before
+    assert fresh == [("Nine", "nine"), ("is", "is"), ("oDD", "odd"), (",", ","), ("zqx", "zqx")]

@@ -259,6 +259,17 @@ def test_the_reason_quotes_the_deciding_words() -> None:
     assert (found.kind, found.why) == ("real_word", "read as 'whole' because of 'hole pizza'")
 
 
+@pytest.mark.parametrize(
+    ("text", "why"),
+    [
+        ("it was odd. lets say 4", "read as 'let's' because of 'lets say'"),
+        ("i did it to. then it", "read as 'too' because of 'did it to'"),
+    ],
+)
+def test_the_end_of_a_sentence_is_not_quoted(text: str, why: str) -> None:
+    assert [found.why for found in load_speller().find_corrections(text)] == [why]
+
+
 def test_a_pattern_needs_a_place_for_the_word_itself() -> None:
     with pytest.raises(ValueError, match="one \\[\\] for the word itself"):
         read_confusions({"rules": [{"seen": "a", "read_as": "b", "patterns": ["no place"]}]})

@@ -7,7 +7,7 @@ import pytest
 from journal.lexicon.words import load_speller, load_weights
 from journal.records import Spelling
 from journal.text.normalise import normalise_characters
-from journal.text.spelling import Speller
+from journal.text.spelling import Speller, correct
 
 SPELLER = load_speller()
 
@@ -153,3 +153,74 @@ def test_a_speller_made_of_a_small_list_corrects_to_its_words() -> None:
     )
     (found,) = speller.find_corrections("the whoel")
     assert found.read_as == "whole"
+
+
+@pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        ("the skool's hall", "the school's hall"),
+        ("it is so mew hat hard", "it is so mew hat hard"),
+        ("a frac tion of it", "a fraction of it"),
+        ("the frend-ship game", "the friendship game"),
+        ("the fracshun's top is 3", "the fraction's top is 3"),
+        ("BECUSE IT IS EVEN", "BECAUSE IT IS EVEN"),
+    ],
+)
+def test_a_word_in_parts_or_with_an_ending_is_read(written: str, meant: str) -> None:
+    assert read(written) == meant
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bilal helped me and so did zaynab and oisin",
+        "i worked with aaliyah and noor",
+        "mr khan and mrs ali and dr obi",
+        "x's and y's",
+        "the abided rule",
+    ],
+)
+def test_names_and_titles_in_lower_case_stay(text: str) -> None:
+    assert corrections(text) == []
+
+
+@pytest.mark.parametrize(
+    ("spelling", "word"),
+    [
+        ("measurd", "measured"),
+        ("showin", "showing"),
+        ("measurin", "measuring"),
+        ("volums", "volumes"),
+        ("sequencs", "sequences"),
+        ("perimter", "perimeter"),
+        ("mulitply", "multiply"),
+        ("notist", "noticed"),
+    ],
+)
+def test_the_ending_that_is_written_is_kept(spelling: str, word: str) -> None:
+    assert read(spelling) == word
+
+
+def test_a_spelling_that_is_like_no_word_stays() -> None:
+    weights = load_weights()
+    speller = Speller({"the": 7.0, "a": 7.0}, {"F": ["the"]}, weights=weights)
+    assert speller.find_corrections("the xqzkvw") == []
+
+
+def test_targets_of_several_words_and_signs_are_taken_word_by_word() -> None:
+    assert read("the nummber lines", "number-line", "3/4 of", "\u00bd") == "the number lines"
+
+
+def test_the_words_of_a_spelling_can_be_looked_at_with_their_features() -> None:
+    found = dict(SPELLER.find_features("fracshun"))
+    assert found["fraction"]["other_last_letter"] == 0.0
+    assert found["fraction"]["letters"] > found["fraction"]["sounds"]
+
+
+def test_every_list_of_targets_and_full_memos_give_the_same_answer(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(correct, "_LESSONS", 1)
+    monkeypatch.setattr(correct, "_MEMO", 1)
+    for targets in (("vinculum",), ("angle",), ("vinculum",)):
+        assert read("becuse the fracshun becuse", *targets) == "because the fraction because"

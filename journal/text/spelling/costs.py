@@ -194,30 +194,21 @@ def sound_cost(sounds: str, word_sounds: str, limit: float = 9.0) -> float:
     return _distance(sounds, word_sounds, _SOUND_WEIGHTS, limit)
 
 
-def slip_cost(spelling: str, word: str, limit: float = 3.0) -> float:
+def slip_cost(spelling: str, word: str) -> float:
     """Return what the whole slip costs: by letters or by sound, whichever explains it better.
 
     Parameters
     ----------
     spelling, word : str
         Lower-case a to z and the apostrophe.
-    limit : float
-        Above it the exact cost is of no interest.
 
     Returns
     -------
     float
         Mostly the smaller of the two costs, with a share of the larger.
     """
-    by_letter = letter_cost(spelling, word, limit / _LETTER_SHARE)
-    # Past this the sounds can't bring the whole cost below the limit.
-    if by_letter > limit:
-        most = (limit - _LETTER_SHARE * by_letter) / (1 - _LETTER_SHARE)
-    else:
-        most = (limit - (1 - _SOUND_SHARE) * by_letter) / _SOUND_SHARE
-    if most < _BY_SOUND:
-        return limit + 1
-    by_sound = _BY_SOUND + sound_cost(sound_key(spelling), sound_key(word), most)
+    by_letter = letter_cost(spelling, word)
+    by_sound = _BY_SOUND + sound_cost(sound_key(spelling), sound_key(word))
     if by_sound < by_letter:
         return (1 - _LETTER_SHARE) * by_sound + _LETTER_SHARE * by_letter
     return (1 - _SOUND_SHARE) * by_letter + _SOUND_SHARE * by_sound

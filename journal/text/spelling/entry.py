@@ -105,13 +105,13 @@ class EntryReading:
         self._read_real_words()
         return [self._found[i] for i in sorted(self._found)]
 
-    def _read_fixed(self, i: int, read_as: str) -> None:
+    def _read_fixed(self, i: int, read_as: str, ending: str = "") -> None:
         piece = self._pieces[i]
         if "'" in read_as and read_as.replace("'", "") == piece.lower:
             why = f"'{read_as}' without its apostrophe"
         else:
             why = f"a child's spelling of '{read_as}'"
-        self._add(i, i, read_as, "non_word", why)
+        self._add(i, i, read_as + ending, "non_word", why)
 
     def _join_known(self, i: int) -> bool:
         if not self._followed(i):
@@ -158,7 +158,7 @@ class EntryReading:
             lower, ending = lower[:-2], "'s"
         letters = lower.replace("-", "").replace("'", "")
         if letters in self._know.readings:
-            self._read_fixed(i, self._know.readings[letters])
+            self._read_fixed(i, self._know.readings[letters], ending)
             return 1.0
         if len(letters) < 2:
             return 0.5

@@ -93,6 +93,7 @@ def read_word_features(
         "other_ed": float(unended),
         "t_for_ed": float(last == "t" and word.endswith("ed")),
         "other_ing": float(doing != ending and not (ending and spelling.endswith("in"))),
+        "in_for_ing": float(ending and spelling.endswith("in")),
         "one_slip": float(slip),
         "swapped": float(swapped),
         "letters_missing": float(max(longer, 0)),

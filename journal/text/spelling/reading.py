@@ -91,7 +91,7 @@ def find_reading(
         return Reading(split[0], "join", _SPLIT_COST, False)
     if best is None or not _is_clear(ranked):
         return None
-    cost = slip_cost(spelling, best.word, 9.0)
+    cost = slip_cost(spelling, best.word)
     if cost > _LIMITS.get(len(spelling), _LIMIT):
         return None
     if cost > _SURE and best.word not in likelier and is_inflected(spelling, zipf):
@@ -111,7 +111,7 @@ def _score(
 ) -> float:
     """Return the cost of a slip less what the word's likelihood gives back."""
     likelihood = min(zipf.get(word, 0.0), MOST) + likelier.get(word, 0.0)
-    return slip_cost(spelling, word, 9.0) - _WEIGHT * likelihood
+    return slip_cost(spelling, word) - _WEIGHT * likelihood
 
 
 def _split(
