@@ -32,7 +32,11 @@ def general_statements(parse: Parse, reasons: Sequence[Reason]) -> tuple[Span, .
     # Where a claim stops is itself said of all cases.
     taken = [reason.reason for reason in reasons if reason.role != "limit"]
     claims = {reason.claim for reason in reasons if reason.claim is not None}
-    stretches = {parse.span(clause.first, clause.after) for clause in find_clauses(parse)}
+    stretches = {
+        parse.span(clause.first, clause.after)
+        for clause in find_clauses(parse)
+        if is_general(parse, clause.first, clause.after)
+    }
     return tuple(
         span
         for span in sorted(claims | stretches)

@@ -67,10 +67,10 @@ def ask_a2(evidence: Evidence) -> Step:
         why = f"{_quote(evidence, weak.reason)} is no reason: {_WEAK[weak.ground]}"
         near = weak.ground != "not_mathematical" or _names(evidence, weak.reason)
         return Step("A2", False, near, (weak.reason,), why)
-    near = bool(general_statements(evidence.parse, ())) or any(
+    near = any(
         marker.function in ("reason", "result", "condition") and marker.reading != "look_alike"
         for marker in evidence.markers
-    )
+    ) or bool(general_statements(evidence.parse, ()))
     return Step("A2", False, near, (), "tells what was done or is so, not why")
 
 
@@ -132,9 +132,10 @@ def ask_a4b(evidence: Evidence) -> Step:
 
 
 def _named_mathematics(evidence: Evidence) -> tuple[Span, ...]:
+    tokens = evidence.parse.tokens
     named = tuple(
-        (token.start, token.end)
-        for token, kind in zip(evidence.parse.tokens, evidence.mathematics.kinds, strict=True)
+        (tokens[i].start, tokens[i].end)
+        for i, kind in enumerate(evidence.mathematics.kinds)
         if kind is not None
     )
     # "because the more people there are the less you get" names its mathematics by its structure.
