@@ -326,7 +326,7 @@ class Scorer:
             markers=tuple(markers),
             claims=tuple(claims),
             reasons=tuple(reasons),
-            metacognition=tuple(find_metacognition(parse, markers, mathematics, setting)),
+            metacognition=tuple(find_metacognition(parse, markers, mathematics, setting, reasons)),
             flags=tuple(flags),
         )
 

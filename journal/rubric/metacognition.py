@@ -5,15 +5,23 @@ from __future__ import annotations
 import re
 
 from journal.evidence.evidence import Evidence
+from journal.lexicon.metacognition import load_metacognition
 from journal.records import Metacognition, MetacognitionEvidence, Span, Step
 
 # What follows a former idea when the pupil says what changed it.
 _WHAT_CHANGED = re.compile(
-    r"\b(show(ed|s|n) (me|us|that|it)|because \S+ \S+|when i|when we|until|"
+    r"\b(show(ed|s|n) (me|us|that|it)|when i|when we|until|only got (it|that) (when|after)|"
     r"then i (saw|realised|noticed|"
     r"knew|drew|used|counted|put|tried|looked|checked)|but (when|then i|after|once)|lining up|"
     r"(i|we) (drew|saw|folded|counted|tested|cut|noticed|compared|lined|made)|so now i|"
-    r"so next time|instead|helped me (see|understand))\b"
+    r"so next time|instead|helped me (see|understand)|so i (changed|counted|drew|went|did|looked)|"
+    r"now i (say|do|look|check|use|count|draw|write|put|start|line|read)|now because|"
+    r"but (that|it)('s| is| was)? not|(should|shud) (have|of)|so you can ?('|no)?t)\b"
+)
+_SO_NOW = re.compile(
+    r"\b(so i (had to|counted|knew|went|drew|used|did|changed|looked|put)|so now|i remember now|"
+    r"now i (say|do|look|check|use|count|draw|write|put|start|line|read)|so it had to|"
+    r"(should|shud) (have|of)|i need to \w+|i had to (look|work|count|think|go)|never be right)\b"
 )
 _WHY_HELPED = re.compile(
     r"\b((because|cos|coz|cuz|since) \S+ \S+|so (i|you|we) (can|could|did)|so that|"
@@ -22,7 +30,8 @@ _WHY_HELPED = re.compile(
 )
 _HOW_CHECKED = re.compile(
     r"\b(by|using|used|with|because|inverse|estimat\w*|round\w*|again|against|added|adding|counted|"
-    r"did|wrong|see if|went back|fixed|crossed)\b|[0-9] ?[-+x×÷]"
+    r"did|wrong|see if|went back|fixed|crossed|undid|fits|enough|too (big|small)|couldn't be)\b|"
+    r"[0-9] ?[-+x×÷=]"
 )
 _HELPS_BECAUSE_IT_HELPS = re.compile(
     r"\b(because|cos|coz|as|since) (it|this|that)('s| is| was)? "
@@ -31,7 +40,10 @@ _HELPS_BECAUSE_IT_HELPS = re.compile(
 _VAGUE_STEP = re.compile(
     r"\b(try (harder|my best|again)|do better|work harder|learn more|get better)\b"
 )
-_WHY = re.compile(r"\b((because|cos|coz|cuz|since|so|as i|when|if) \S+ \S+|instead|first|before)\b")
+_WORDS = load_metacognition()
+_WISH = re.compile(r"\b(would|'d|want) (to )?like|\bwant to (do|get|be)\b")
+_CHECK_REACH = 120
+"""Characters before the words of a check in which what was checked may stand."""
 
 
 def check_metacognition(evidence: Evidence) -> Metacognition:
@@ -89,32 +101,44 @@ def ask_b3(evidence: Evidence) -> Step:
 
 
 def is_specific(evidence: Evidence, item: MetacognitionEvidence) -> bool:
-    """Say whether a comment names mathematics; R19: liking it does not make it specific."""
+    """Say whether a comment names mathematics; R19: liking or pride does not make it specific."""
     if item.kind == "feeling" and _LIKING.search(item.surface.lower()):
         return False
     parse = evidence.parse
     first, after = parse.tokens_in(item.start, item.end)
+    if item.kind == "feeling":
+        return evidence.mathematics.any_in(first, after)
     end = min(parse.sentence(first)[1], after + 10)
-    return evidence.mathematics.any_in(first, after if item.kind == "feeling" else end)
+    return evidence.mathematics.any_in(first, end) or any(
+        token.lower in _WORDS.these
+        or (token.pos in ("NOUN", "PROPN") and token.lemma.lower() not in _WORDS.general)
+        for token in parse.tokens[first:after]
+    )
 
 
 def is_regulating(evidence: Evidence, item: MetacognitionEvidence) -> bool:
     """R19: a described check and a specific next step regulate; a former idea needs its change."""
-    said = item.surface.lower()
-    following = evidence.parse.text[item.start :].lower()
-    after = following[len(said) :]
+    text = evidence.parse.text.lower().replace("’", "'")
+    said, after = text[item.start : item.end], text[item.end :]
+    following = said + after
     if item.kind == "check":
-        return bool(_HOW_CHECKED.search(following))
+        return bool(_HOW_CHECKED.search(text[max(0, item.start - _CHECK_REACH) :]))
     if item.kind == "change":
-        return bool(_WHAT_CHANGED.search(after)) and is_specific(evidence, item)
+        changed = _WHAT_CHANGED.search(following[len(said) // 2 :])
+        return bool(changed) and is_specific(evidence, item)
     if item.kind == "strategy":
         return bool(_WHY_HELPED.search(_HELPS_BECAUSE_IT_HELPS.sub("", following)))
     if item.kind == "next":
-        return not _VAGUE_STEP.search(said) and bool(_WHY.search(following) or "next time" in said)
-    return item.kind == "difficulty" and "so i" in after and "wrong" in following
+        vague = _VAGUE_STEP.search(said) or _WISH.search(said)
+        return not vague and is_specific(evidence, item)
+    return item.kind == "difficulty" and bool(_SO_NOW.search(after) and is_specific(evidence, item))
 
 
-_LIKING = re.compile(r"\b(like|liked|love|loved|enjoy|enjoyed|fun|favourite|proud|happy|excited)\b")
+_LIKING = re.compile(
+    r"\b(like|liked|love|loved|enjoy|enjoyed|fun|favourite|happy|excited|boring|good at|better at|"
+    r"proud (of|that)|"
+    r"best|can do|ok|okay|easy|all right)\b"
+)
 _KINDS = {
     "feeling": "a feeling about learning",
     "difficulty": "what was hard",
