@@ -5,11 +5,19 @@ from __future__ import annotations
 import pytest
 from judged import load_scorer
 
-from journal.records import Reason, Score
+from journal.evidence.reasons import mark_central
+from journal.evidence.setting import Setting
+from journal.language.parse import Parse
+from journal.records import Claim, Reason, Score, Verdict
+from journal.text.offsets import OffsetMap
 
 
 def score_of(text: str, **setting: object) -> Score:
     return load_scorer().score(text, **setting)  # type: ignore[arg-type]
+
+
+def make_parse() -> Parse:
+    return Parse(OffsetMap("", [], ""), [])
 
 
 def first_of(text: str) -> tuple[str | None, str, Reason]:
@@ -114,6 +122,16 @@ def test_the_central_claim_answers_the_prompt() -> None:
 def test_without_a_prompt_the_first_reason_finds_the_central_claim() -> None:
     score = score_of("4 + 4 = 8. 7 x 8 = 56 because 7 x 7 is 49 and 7 more.")
     assert [claim.surface for claim in score.claims if claim.central] == ["7 x 8 = 56"]
+
+
+def test_a_settled_claim_is_central_before_an_undecided_one() -> None:
+    def claim(surface: str, start: int, verdict: Verdict) -> Claim:
+        return Claim(start, start + len(surface), surface, verdict, True, False, None)
+
+    claims = [claim("4 tops", 0, "undecided"), claim("4 x 2 = 8", 10, "true")]
+    reason = Reason(None, (0, 19), (28, 40), "grounds", None, "mathematical", "")
+    marked = mark_central(claims, [reason], make_parse(), Setting())
+    assert [item.central for item in marked] == [False, True]
 
 
 def test_a_prompt_without_numbers_leaves_the_first_reason_to_decide() -> None:

@@ -45,6 +45,8 @@ def _find_central(
     claims: Sequence[Claim], reasons: Sequence[Reason], prompt: str | None
 ) -> int | None:
     asserted = [number for number, claim in enumerate(claims) if claim.asserted]
+    # A claim that could be settled says more than a fragment that could not.
+    asserted.sort(key=lambda number: claims[number].verdict == "undecided")
     if prompt:
         asked = {word.strip("?.,:") for word in prompt.lower().split()}
         asked = {word for word in asked if any(map(str.isdigit, word))}
