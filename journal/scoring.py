@@ -53,7 +53,11 @@ from journal.records import (
 )
 from journal.rubric import RUBRIC_VERSION, check_metacognition, check_reasoning
 from journal.text.exclusions import blank_out
-from journal.text.normalise import find_spacing_edits, normalise_characters
+from journal.text.normalise import (
+    find_spacing_edits,
+    lower_shouting,
+    normalise_characters,
+)
 from journal.text.offsets import Edit, OffsetMap
 from journal.text.words import find_words
 
@@ -234,7 +238,7 @@ class Scorer:
     def _prepare(self, entry: Entry, plan: Plan | None) -> _Prepared:
         text = entry.text
         setting = make_setting(entry, plan)
-        clean = normalise_characters(text)
+        clean = lower_shouting(normalise_characters(text))
         excluded = [(part.start, part.end) for part in setting.excluded]
         prompts = [
             (part.start, part.end) for part in setting.excluded if part.why == "adult_prompt"

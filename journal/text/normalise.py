@@ -89,3 +89,29 @@ def find_spacing_edits(clean: str) -> list[Edit]:
         else:
             edits.append(Edit(start, end, " "))
     return edits
+
+
+def lower_shouting(clean: str) -> str:
+    """Return a text written in capitals in small letters, and any other as it is.
+
+    Parameters
+    ----------
+    clean : str
+        Text after `normalise_characters`.
+
+    Returns
+    -------
+    str
+        Of the same length. The parser reads capitals as names; a child's caps lock says nothing.
+    """
+    letters = [character for character in clean if character.isalpha()]
+    shouted = sum(map(str.isupper, letters))
+    if len(letters) < _FEWEST_LETTERS or shouted < _SHOUTED * len(letters):
+        return clean
+    lowered = clean.lower()
+    # A few letters of other scripts are longer in lower case.
+    return lowered if len(lowered) == len(clean) else clean
+
+
+_FEWEST_LETTERS = 12
+_SHOUTED = 0.8

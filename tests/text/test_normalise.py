@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from journal.text.normalise import find_spacing_edits, normalise_characters
+from journal.text.normalise import find_spacing_edits, lower_shouting, normalise_characters
 from journal.text.offsets import OffsetMap
 
 
@@ -57,3 +57,22 @@ def test_a_blank_line_ends_a_thought() -> None:
 
 def test_a_line_that_ends_with_a_full_stop_needs_no_other() -> None:
     assert _spaced("I added.\nThen") == "I added. Then"
+
+
+@given(st.text())
+def test_lowering_never_moves_an_offset(text: str) -> None:
+    assert len(lower_shouting(text)) == len(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("IT IS EVEN BECAUSE IT ENDS IN 8", "it is even because it ends in 8"),
+        ("It is even because it ends in 8", "It is even because it ends in 8"),
+        ("ABC XYZ", "ABC XYZ"),
+        ("İT IS EVEN BECAUSE IT ENDS IN 8", "İT IS EVEN BECAUSE IT ENDS IN 8"),
+    ],
+    ids=["capitals", "ordinary", "too short to tell", "longer in lower case"],
+)
+def test_an_entry_in_capitals_is_read_in_small_letters(text: str, read: str) -> None:
+    assert lower_shouting(text) == read
