@@ -11,6 +11,7 @@ demo: setup
 
 test: setup
 	$(RUN) -m pytest --cov --cov-report=term:skip-covered
+	$(RUN) -m coverage report --include='journal/rubric/*,journal/evidence/*' --skip-covered --fail-under=100
 
 setup: $(STAMP)
 
