@@ -109,7 +109,7 @@ def build_words(folder: Path) -> list[tuple[str, float, str]]:
     from wordfreq import get_frequency_dict, zipf_frequency
 
     def zipf(word: str) -> float:
-        return round(zipf_frequency(word, "en", "large"), 2)
+        return float(round(zipf_frequency(word, "en", "large"), 2))
 
     sizes = _read(folder, "words", _SIZES)
     british = _read(folder, "words", _SIZES, _BRITISH)
