@@ -28,7 +28,7 @@ from journal.evidence.vocabulary import find_vocabulary
 from journal.language.parse import Parse
 from journal.language.pipeline import describe_model, load_pipeline, parse_texts
 from journal.lesson import make_setting, read_plan
-from journal.lexicon.fingerprint import hash_lexicon
+from journal.lexicon.fingerprint import hash_lexicon, name_models
 from journal.lexicon.flags import Worries, load_worries
 from journal.lexicon.informal import load_informal
 from journal.lexicon.markers import load_markers
@@ -117,7 +117,7 @@ class Scorer:
             language_model=describe_model(self._nlp),
             lexicon=hash_lexicon(),
             rubric=RUBRIC_VERSION,
-            models=(),
+            models=name_models(),
         )
 
     def score(

@@ -103,6 +103,10 @@ def test_the_same_entry_gets_the_same_score(scorer: Scorer) -> None:
     assert scorer.score(EVEN) == Scorer().score(EVEN)
 
 
+def test_a_score_names_the_models_that_had_a_part_in_it(scorer: Scorer) -> None:
+    assert len(scorer.version.models) == len(list(shipped_folder("models").glob("*.json")))
+
+
 def test_a_stream_of_entries_keeps_its_order(scorer: Scorer) -> None:
     entries = [Entry(f"I got {number} + 1", entry_id=str(number)) for number in range(150)]
     assert [score.entry_id for score in scorer.score_many(iter(entries))] == [

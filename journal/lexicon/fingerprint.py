@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import json
 from functools import lru_cache
 from hashlib import sha256
 
-from journal.resources import LEXICON
+from journal.resources import LEXICON, shipped_folder
 
 
 @lru_cache(maxsize=1)
@@ -17,3 +18,10 @@ def hash_lexicon() -> str:
             digest.update(path.name.encode())
             digest.update(path.read_bytes())
     return f"sha256:{digest.hexdigest()[:16]}"
+
+
+@lru_cache(maxsize=1)
+def name_models() -> tuple[str, ...]:
+    """Return the ids of the trained models that ship, by the names of their files."""
+    files = sorted(shipped_folder("models").glob("*.json"))
+    return tuple(json.loads(file.read_text(encoding="utf-8"))["id"] for file in files)
