@@ -7,15 +7,18 @@ import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import chain
 from typing import Any, cast
 
 from journal.records import MetacognitionKind
 from journal.resources import LEXICON
 
 FILE = "metacognition.toml"
+SCHEMAS = ("metacognition_knowing.toml", "metacognition_acting.toml")
 _CLASS = re.compile(r"<(\w+)>")
 # Where a word ends in a pattern, it may carry the sign of a word that speaks of mathematics.
-_WORD_END = re.compile(r"(?<!\\)([a-z])(?=[ |)$])")
+_WORD_END = re.compile(r"(?<!\\)([a-z])(?=[ |)$]|\\b)")
+_CLOSING = re.compile(r"(?<=[?)])\\b")
 _NEVER = re.compile(r"(?!)")
 _ANYTHING = re.compile("")
 
@@ -81,14 +84,14 @@ class OwnLearning:
 
 @lru_cache(maxsize=1)
 def load_metacognition() -> OwnLearning:
-    """Return the schemas of ``metacognition.toml``, by the words that call for them.
+    """Return the schemas of `SCHEMAS`, with what they share, by the words that call for them.
 
     Returns
     -------
     OwnLearning
         Every ``<class>`` is written out in its patterns.
     """
-    data = tomllib.loads((LEXICON / FILE).read_text(encoding="utf-8"))
+    data = _read(FILE)
     classes: dict[str, str] = data.pop("classes")
     prompts = {
         cast("MetacognitionKind", kind): re.compile(pattern)
@@ -97,7 +100,7 @@ def load_metacognition() -> OwnLearning:
     deciding = {name: _compile(pattern, classes) for name, pattern in data.pop("deciding").items()}
     named = {name: frozenset(words.split()) for name, words in data.pop("named").items()}
     schemas: dict[str, tuple[Schema, ...]] = {}
-    for kind, many in data.items():
+    for kind, many in chain.from_iterable(_read(name).items() for name in SCHEMAS):
         for one in many:
             schema = _read_schema(cast("MetacognitionKind", kind), one, classes)
             for word in _spell_out(one["words"], classes).replace("|", " ").split():
@@ -111,6 +114,10 @@ def load_metacognition() -> OwnLearning:
         topics=named["topics"],
         vague_nouns=named["vague_nouns"],
     )
+
+
+def _read(name: str) -> dict[str, Any]:
+    return tomllib.loads((LEXICON / name).read_text(encoding="utf-8"))
 
 
 def _read_schema(
@@ -137,4 +144,5 @@ def _spell_out(pattern: str, classes: Mapping[str, str]) -> str:
 
 
 def _compile(pattern: str, classes: Mapping[str, str]) -> re.Pattern[str]:
-    return re.compile(_WORD_END.sub(r"\1#?", _spell_out(pattern, classes)))
+    marked = _WORD_END.sub(r"\1#?", _spell_out(pattern, classes))
+    return re.compile(_CLOSING.sub(r"(?!\\w)", marked))

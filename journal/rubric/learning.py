@@ -5,18 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from journal.evidence.evidence import Evidence
-from journal.evidence.metacognition.lines import Lines, find_clause
+from journal.evidence.metacognition.lines import Lines
 from journal.language.parse import Token
 from journal.lexicon.kinds import load_kinds
 from journal.lexicon.metacognition import load_metacognition
 from journal.records import MetacognitionEvidence
 
 _DECIDING = load_metacognition().deciding
+_TOPICS = load_metacognition().topics
 _VAGUE = load_metacognition().vague_nouns
 _DOINGS = load_kinds()["operation_on"] | load_kinds()["operation"]
 _BEFORE = 24
 _AFTER = 30
-_NOUNS = ("NOUN", "PROPN")
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,13 +69,18 @@ def _read_comment(lines: Lines, item: MetacognitionEvidence, difficulty: bool) -
         before=lines.say(max(0, first - _BEFORE), first),
         after=lines.say(after, min(len(parse), after + _AFTER)),
         near=lines.say(begin, end),
-        names=any(map(_is_name, parse.tokens[begin : _names_end(lines, after, end)])),
+        names=any(
+            _is_name(lines, token) for token in parse.tokens[begin : _names_end(lines, after, end)]
+        ),
         difficulty=difficulty,
     )
 
 
-def _is_name(token: Token) -> bool:
-    if token.pos in _NOUNS:
+def _is_name(lines: Lines, token: Token) -> bool:
+    if token.pos == "PROPN" and token.dep == "nsubj":
+        # "Kaya said", but "Partitioning is the way".
+        return lines.parse.tokens[token.head].lemma == "be"
+    if token.pos in ("NOUN", "PROPN"):
         return token.lemma.lower() not in _VAGUE
     # "carrying", "sharing": what is done, where no number stands near it.
     return token.tag == "VBG" and token.lower in _DOINGS
@@ -90,9 +95,7 @@ def _names_end(lines: Lines, after: int, end: int) -> int:
 def _joined(lines: Lines, first: int, after: int, runs_on: bool) -> tuple[int, int]:
     """Return the stretch of a comment with two clauses joined on to it."""
     clauses = lines.clauses
-    number = find_clause(clauses, first, 0)
-    if number is None:
-        return first, after
+    number = lines.clause_at(first)
     begin = first
     if number and _DECIDING["pointing_back"].search(lines.say_clause(number - 1)):
         # "Chance is the bit | I don't get"
@@ -112,25 +115,23 @@ def is_specific(comment: Comment) -> bool:
     if kind == "feeling":
         if _DECIDING["liking"].search(comment.said):
             return False
-        if _DECIDING["skill"].search(comment.said) and comment.names:
+        skill = _DECIDING["skill"].search(comment.said)
+        if skill and (comment.names or _DECIDING["tell_time"].search(comment.said)):
             return True
         joined = _DECIDING["about"].match(comment.after)
         words = comment.near if joined else comment.said
         return _names_mathematics(_DECIDING["amounts"].sub("", words))
-    if _names_mathematics(comment.near):
+    if _names_mathematics(comment.near) or _DECIDING["tell_time"].search(comment.near):
         return True
     if kind == "check":
         return bool(_DECIDING["described"].search(comment.said))
     if _DECIDING["takes_up"].search(comment.said) and _names_mathematics(comment.before):
         return True
-    return kind in ("strategy", "difficulty") and comment.names
+    return kind in ("strategy", "difficulty", "change") and comment.names
 
 
 def _names_mathematics(words: str) -> bool:
-    return any(word[-1] == "#" and word not in _DECIDING_TOPICS for word in words.split())
-
-
-_DECIDING_TOPICS = load_metacognition().topics
+    return any(word[-1] == "#" and word not in _TOPICS for word in words.split())
 
 
 def is_regulating(comment: Comment) -> bool:
@@ -147,7 +148,7 @@ def _says_how_it_was_checked(comment: Comment) -> bool:
 
 def _says_what_changed(comment: Comment) -> bool:
     around = f"{comment.before} {comment.said} {comment.after}"
-    if not (_names_mathematics(around) or is_specific(comment)):
+    if not (_names_mathematics(_DECIDING["amounts"].sub("", around)) or is_specific(comment)):
         return False
     return bool(
         _DECIDING["changed"].search(f"{comment.said} {comment.after}")

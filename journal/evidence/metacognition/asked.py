@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from journal.evidence.clauses import Clause
 from journal.evidence.mathematics import Mathematics
 from journal.evidence.metacognition.lines import Lines
 from journal.language.parse import Parse
@@ -41,17 +42,20 @@ def find_answers(
         One at most: the first clause, where the pupil says what they did or names a thing.
     """
     asked = prompt.lower()
-    for kind, pattern in _PROMPTS.items():
-        if not pattern.search(asked):
-            continue
-        if any(item.kind == kind for item in found):
-            return []
-        clauses = Lines(parse, mathematics).clauses
-        for clause in clauses[:1]:
-            first = parse.tokens[clause.first]
-            begins = _OWN_DOING.match(first.lower) or (first.tag == "VB" and first.dep == "ROOT")
-            if begins or not clause.predicate:
-                start, end = parse.span(clause.first, clause.after)
-                return [MetacognitionEvidence(start, end, parse.text[start:end], kind)]
+    kind = next((kind for kind, pattern in _PROMPTS.items() if pattern.search(asked)), None)
+    if kind is None or any(item.kind == kind for item in found):
         return []
-    return []
+    clauses = Lines(parse, mathematics).clauses
+    if not clauses or not _answers(parse, clauses[0]):
+        return []
+    start, end = parse.span(clauses[0].first, clauses[0].after)
+    return [MetacognitionEvidence(start, end, parse.text[start:end], kind)]
+
+
+def _answers(parse: Parse, clause: Clause) -> bool:
+    first = parse.tokens[clause.first]
+    return (
+        not clause.predicate
+        or bool(_OWN_DOING.match(first.lower))
+        or (first.tag == "VB" and first.dep == "ROOT")
+    )

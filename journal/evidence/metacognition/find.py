@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from journal.evidence.mathematics import Mathematics
 from journal.evidence.metacognition.asked import find_answers
-from journal.evidence.metacognition.lines import Lines, find_clause
+from journal.evidence.metacognition.lines import Lines
 from journal.evidence.metacognition.readings import READINGS
 from journal.evidence.setting import Setting
 from journal.language.parse import Parse
@@ -59,12 +59,8 @@ def find_metacognition(
 def _find_comments(lines: Lines, triggers: Sequence[int]) -> list[MetacognitionEvidence]:
     parse = lines.parse
     found: dict[tuple[int, MetacognitionKind], MetacognitionEvidence] = {}
-    number = 0
     for at in triggers:
-        place = find_clause(lines.clauses, at, number)
-        if place is None:
-            continue
-        number = place
+        number = lines.clause_at(at)
         clause = lines.clauses[number]
         before = lines.say(clause.first, at)
         after = lines.following(at)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from bisect import bisect_right
 
 from journal.evidence.clauses import Clause, find_clauses
 from journal.evidence.mathematics import Mathematics
@@ -85,12 +85,10 @@ class Lines:
         clause = self.clauses[number]
         return self.say(clause.first, clause.after)
 
+    def clause_at(self, at: int) -> int:
+        """Return the number of the clause that holds a token, or that a joint follows."""
+        return max(0, bisect_right(self.clauses, at, key=_first_of) - 1)
 
-def find_clause(clauses: Sequence[Clause], at: int, start: int) -> int | None:
-    """Return the number of the clause that holds a token, looking from ``start`` on."""
-    for number in range(start, len(clauses)):
-        if at < clauses[number].first:
-            return None
-        if at < clauses[number].after:
-            return number
-    return None
+
+def _first_of(clause: Clause) -> int:
+    return clause.first

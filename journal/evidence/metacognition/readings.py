@@ -39,7 +39,7 @@ def is_own_step(lines: Lines, number: int, at: int, commented: bool) -> bool:
     after = lines.following(at)
     if _FOR.search(after):
         return True
-    if _AND_DID.search(after):
+    if _AND_DID.search(after) or "and" in clause.joints:
         return False
     if number + 1 == len(lines.clauses):
         return True
